@@ -1,0 +1,20 @@
+import { defineConfig } from '@playwright/test';
+// @ts-expect-error plain script without types
+import { CHROMIUM_ARGS, findBrowser } from './scripts/browser.mjs';
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  workers: 1,
+  timeout: 60_000,
+  reporter: [['list'], ['json']],
+  use: {
+    baseURL: 'http://localhost:4199',
+    viewport: { width: 1440, height: 900 },
+    launchOptions: { executablePath: findBrowser(), args: CHROMIUM_ARGS },
+  },
+  webServer: {
+    command: 'node node_modules/vite/bin/vite.js preview --port 4199 --strictPort',
+    url: 'http://localhost:4199',
+    reuseExistingServer: !process.env.CI,
+  },
+});

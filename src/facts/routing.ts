@@ -1,0 +1,59 @@
+import type { Job, Option } from '../job/schema';
+import type { Mills } from '../units/money';
+import type { Id, In } from '../units/types';
+import type { Box, FeederPlan, Grade, Proof, Row, Run } from './result';
+import type { UnitMills, Work } from './work';
+
+/** What passing the AFCI length costs: circuits that share one breaker share one entry. */
+export interface AfciPenalty {
+  readonly id: Id;
+  readonly circuits: readonly Id[];
+  readonly homeRuns: readonly Id[];
+  /** Code length at or under this escapes; tolerance included. */
+  readonly limitIn: In;
+  /** Direct cost of the dearer breaker with its landing, whole mills. */
+  readonly mills: Mills;
+  /** A new home run is charged whatever its length. */
+  readonly atAnyLengthIfNewHomeRun: boolean;
+}
+export interface BoxKind {
+  /** As in the price book: 'box:' + size. */
+  readonly size: string;
+  readonly material: 'metal' | 'nonmetallic';
+  readonly volumeIn3: number;
+  readonly clamps: boolean;
+}
+export interface RoutingAsk {
+  readonly job: Job;
+  readonly option: Option;
+  readonly unit: UnitMills;
+  readonly boxes: readonly BoxKind[];
+  readonly penalties: readonly AfciPenalty[];
+  readonly grade: Grade;
+}
+export interface RoutingAnswer {
+  readonly runs: readonly Run[];
+  readonly boxes: readonly Box[];
+  readonly rows: readonly Row[];
+  readonly feeder: Pick<FeederPlan, 'way' | 'legs'> & { readonly cutLength: In; readonly blockedBy: readonly Id[] };
+  readonly work: readonly Work[];
+  /** Price of `work` at the unit prices asked with; a test holds it against pricing's own figure. */
+  readonly workMills: Mills;
+  /** What the search minimized: work at unshared prices + penalties. */
+  readonly objectiveMills: Mills;
+  /** Old panels that become splice cans. */
+  readonly spliceCans: readonly Id[];
+  readonly proof: { readonly splices: Proof; readonly rows: Proof };
+  /** Assumptions made where the survey is silent: JSON pointer of the field, and what was taken. */
+  readonly assumed: readonly { readonly path: string; readonly value: string | number }[];
+}
+/** A mixed-integer model in HiGHS' LP text form, and what came back. The solver is handed in: workers/ and bin/ have it. */
+export interface SolverModel {
+  readonly lp: string;
+  readonly nodeLimit: number;
+}
+export type SolverAnswer =
+  | { readonly status: 'optimal'; readonly objective: number; readonly values: Readonly<Record<string, number>> }
+  | { readonly status: 'stopped'; readonly bound: number }
+  | { readonly status: 'failed'; readonly say: string };
+export type Solve = (model: SolverModel) => Promise<SolverAnswer>;

@@ -1,0 +1,26 @@
+/** What an area of the house is used for. Job areas and the rooms a circuit serves use the same words. */
+export const USES = [
+  'unfinished storage',
+  'mechanical',
+  'laundry',
+  'bath',
+  'clothes closet',
+  'other closet',
+  'stair',
+  'recreation',
+  'bedroom',
+  'hall',
+  'kitchen',
+  'living',
+  'dining',
+  'family',
+  'den',
+  'library',
+  'sunroom',
+  'garage',
+  'outdoors',
+  'attic',
+  'crawl space',
+  'other',
+] as const;
+export type Use = (typeof USES)[number];

@@ -1,0 +1,13 @@
+import type { Cents } from './types';
+
+/** A thousandth of a dollar; routing and pricing compare in whole mills. */
+export type Mills = number;
+
+/** Half away from zero, so that a credit rounds like a charge. */
+export const roundHalfAway = (x: number): number => {
+  const rounded = Math.sign(x) * Math.floor(Math.abs(x) + 0.5 + 1e-9);
+  return rounded === 0 ? 0 : rounded;
+};
+/** Dollars (at most four decimals) times a quantity, in whole cents. */
+export const dollarsToCents = (dollars: number, quantity = 1): Cents => roundHalfAway(dollars * quantity * 100);
+export const dollarsToMills = (dollars: number): Mills => roundHalfAway(dollars * 1000);

@@ -1,0 +1,15 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  worker: { format: 'es' },
+  build: { chunkSizeWarningLimit: 1100, target: 'es2022' },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/e2e/**', 'node_modules/**'],
+    testTimeout: 60_000,
+    maxWorkers: 2,
+  },
+});
