@@ -222,7 +222,7 @@ export const partitionSchema = record({
   id,
   from: pt,
   to: pt,
-  thickness: positive,
+  thickness: u(positive),
   height: u(positive),
   exists: twoStates(z.boolean()),
   front: twoStates(face),

@@ -2,7 +2,7 @@ import { insideOrOn } from '../geometry/polygon';
 import { add, distance, rightOf, scale, subtract, turnAbout, unit } from '../geometry/vector';
 import { compareText } from '../units/order';
 import type { Id, In, Pt, Pt3, U } from '../units/types';
-import { isKnown } from '../units/types';
+import { isKnown, knownOr } from '../units/types';
 import type { Area, Build, Enclosure, Framing, Job, Obstacle, Option, Site } from './schema';
 
 /** The site read as geometry: wall faces, areas, framing and solid things, in either state of the house. */
@@ -27,6 +27,9 @@ export interface WallFace {
   /** Top of a partition; outline walls reach the framing. */
   readonly height: U<In>;
 }
+
+/** A 2×4 wall with drywall on both sides: where a partition stands when its thickness was not measured. Common practice, no source. */
+export const STUD_WALL_IN = 4.5;
 
 const makeFace = (
   from: Pt,
@@ -63,7 +66,7 @@ export const wallFaces = (site: Site, state: State): WallFace[] => {
   });
   for (const p of site.partitions) {
     if (!p.exists[state]) continue;
-    const right = scale(rightOf(unit(subtract(p.to, p.from))), p.thickness / 2);
+    const right = scale(rightOf(unit(subtract(p.to, p.from))), knownOr(p.thickness, STUD_WALL_IN) / 2);
     const common = {
       wall: p.id,
       studSpacing: p.studSpacing,

@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import type { CalcInput, CalcOutput } from '../../src/calculations/types';
+import type { Output, Plan, Result } from '../../src/facts/result';
+import type { Job } from '../../src/job/schema';
+import type * as contract from './contract';
+
+/** Readonly all the way down: the contract is written without it, the product with it. */
+type Frozen<T> = T extends (infer E)[]
+  ? readonly Frozen<E>[]
+  : T extends readonly [unknown, ...unknown[]]
+    ? { readonly [K in keyof T]: Frozen<T[K]> }
+    : T extends object
+      ? { readonly [K in keyof T]: Frozen<T[K]> }
+      : T;
+type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
+
+// Each line compiles only while the product's type and the contract's are assignable both ways.
+const same: true[] = [
+  true satisfies Same<Job, Frozen<contract.Job>>,
+  true satisfies Same<Plan, Frozen<contract.Plan>>,
+  true satisfies Same<Result, Frozen<contract.Result>>,
+  true satisfies Same<Output, Frozen<contract.Output>>,
+  true satisfies Same<CalcOutput, Frozen<contract.CalcOutput>>,
+  true satisfies Same<Frozen<CalcInput>, Frozen<contract.CalcInput>>,
+];
+
+test('the job file, the result and the pocket calculations are typed as the contract has them', () => {
+  expect(same).not.toContain(false);
+});
