@@ -5,10 +5,10 @@ import type { Job } from '../../src/job/schema';
 import type * as contract from './contract';
 
 /** Readonly all the way down: the contract is written without it, the product with it. */
-type Frozen<T> = T extends (infer E)[]
-  ? readonly Frozen<E>[]
-  : T extends readonly [unknown, ...unknown[]]
-    ? { readonly [K in keyof T]: Frozen<T[K]> }
+type Frozen<T> = T extends readonly [unknown, ...unknown[]]
+  ? { readonly [K in keyof T]: Frozen<T[K]> }
+  : T extends readonly (infer E)[]
+    ? readonly Frozen<E>[]
     : T extends object
       ? { readonly [K in keyof T]: Frozen<T[K]> }
       : T;
