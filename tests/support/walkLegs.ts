@@ -1,0 +1,214 @@
+import type { Leg, Run } from '../../src/facts/result';
+import type { Job, Option } from '../../src/job/schema';
+import type { Pt, Pt3 } from '../../src/units/types';
+
+/**
+ * Walks a plan's legs in space with geometry of its own and says what is wrong with them.
+ * Imports nothing from routing/ or pricing/ (types only from the result and the job): it is the second opinion.
+ */
+
+const EPS = 0.02; // in: below half of 1/16, above float noise
+
+const minus = (a: Pt, b: Pt): Pt => [a[0] - b[0], a[1] - b[1]];
+const cross = (a: Pt, b: Pt) => a[0] * b[1] - a[1] * b[0];
+const dot = (a: Pt, b: Pt) => a[0] * b[0] + a[1] * b[1];
+const plan = (p: Pt3): Pt => [p[0], p[1]];
+
+const distanceTo = (p: Pt, a: Pt, b: Pt) => {
+  const ab = minus(b, a);
+  const t = Math.max(0, Math.min(1, dot(minus(p, a), ab) / (dot(ab, ab) || 1)));
+  return Math.hypot(p[0] - a[0] - ab[0] * t, p[1] - a[1] - ab[1] * t);
+};
+/** How deep a point lies inside a polygon: negative outside. */
+const depthInside = (p: Pt, polygon: readonly Pt[]) => {
+  let inside = false;
+  let nearest = Number.POSITIVE_INFINITY;
+  polygon.forEach((a, i) => {
+    const b = polygon[(i + 1) % polygon.length]!;
+    if (a[1] > p[1] !== b[1] > p[1] && p[0] < ((b[0] - a[0]) * (p[1] - a[1])) / (b[1] - a[1]) + a[0]) inside = !inside;
+    nearest = Math.min(nearest, distanceTo(p, a, b));
+  });
+  return inside ? nearest : -nearest;
+};
+
+export const legLength = (leg: Leg) =>
+  Math.hypot(leg.to[0] - leg.from[0], leg.to[1] - leg.from[1], leg.to[2] - leg.from[2]);
+const at = (leg: Leg, t: number): Pt3 =>
+  [0, 1, 2].map((k) => leg.from[k]! + (leg.to[k]! - leg.from[k]!) * t) as unknown as Pt3;
+/** Points along a leg at most half an inch apart, ends drawn in a little so that a touch is not a crossing. */
+const samples = (leg: Leg): Pt3[] => {
+  const n = Math.max(2, Math.ceil(legLength(leg) * 2));
+  return Array.from({ length: n - 1 }, (_, i) => at(leg, (i + 1) / n));
+};
+
+const turned = (corner: Pt, w: number, d: number, degrees: number): Pt[] => {
+  const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  return (
+    [
+      [0, 0],
+      [w, 0],
+      [w, d],
+      [0, d],
+    ] as const
+  ).map(([x, y]) => [corner[0] + x * c - y * s, corner[1] + x * s + y * c]);
+};
+
+export interface LegFault {
+  readonly homeRun: string;
+  readonly leg: number;
+  readonly say: string;
+}
+
+interface Slab {
+  readonly id: string;
+  readonly outline: readonly Pt[];
+  readonly from: number;
+  readonly to: number;
+}
+
+const slabs = (job: Job, option: Option): Slab[] => [
+  ...job.site.obstacles.flatMap((o): Slab[] => {
+    const move = option.moves.find((m) => m.obstacle === o.id);
+    if (!o.exists.now || !o.blocksCable || move?.to === 'away') return [];
+    const corner = move && move.to !== 'away' ? move.to : o.corner;
+    return [
+      {
+        id: o.id,
+        outline: turned(corner, o.size.width, o.size.depth, o.turn),
+        from: o.bottom,
+        to: o.bottom + o.size.height,
+      },
+    ];
+  }),
+  ...option.pins.flatMap((p): Slab[] =>
+    p.pin === 'keep out' ? [{ id: p.id, outline: p.outline, from: p.fromZ, to: p.toZ }] : [],
+  ),
+  ...job.site.bays.flatMap((b): Slab[] =>
+    b.state === 'blocked' ? [{ id: b.id, outline: b.outline, from: 60, to: 200 }] : [],
+  ),
+];
+
+/** Faces as from, to (left to right seen by a person facing them), wall id and side. */
+const faces = (job: Job) => {
+  const outline = job.site.outline;
+  const list = outline.map((c, i) => ({
+    wall: c.id,
+    face: 'front',
+    from: c.at as Pt,
+    to: outline[(i + 1) % outline.length]!.at as Pt,
+  }));
+  for (const p of job.site.partitions) {
+    const t = (p.thickness === 'unknown' ? 4.5 : p.thickness) / 2;
+    const long = Math.hypot(p.to[0] - p.from[0], p.to[1] - p.from[1]);
+    const right: Pt = [((p.to[1] - p.from[1]) / long) * t, (-(p.to[0] - p.from[0]) / long) * t];
+    list.push({
+      wall: p.id,
+      face: 'front',
+      from: [p.from[0] + right[0], p.from[1] + right[1]],
+      to: [p.to[0] + right[0], p.to[1] + right[1]],
+    });
+    list.push({
+      wall: p.id,
+      face: 'back',
+      from: [p.to[0] - right[0], p.to[1] - right[1]],
+      to: [p.from[0] - right[0], p.from[1] - right[1]],
+    });
+  }
+  return list;
+};
+
+const ON_WALL = new Set(['wall board', 'stud bay', 'sleeve']);
+
+export const walkRun = (job: Job, option: Option, run: Run): LegFault[] => {
+  const faults: LegFault[] = [];
+  const room = job.site.outline.map((c) => c.at as Pt);
+  const things = slabs(job, option);
+  const wallFaces = faces(job);
+  run.legs.forEach((leg, i) => {
+    const fault = (say: string) =>
+      faults.push({ homeRun: run.homeRun, leg: i, say: `${say} (${leg.by} ${leg.from} to ${leg.to})` });
+    const before = run.legs[i - 1];
+    if (before && Math.hypot(...before.to.map((x, k) => x - leg.from[k]!)) > EPS)
+      fault('does not start where the leg before ends');
+    if (leg.by === 'inside panel' || leg.by === 'inside box') return;
+    for (const p of samples(leg)) {
+      if (depthInside(plan(p), room) < -EPS) {
+        fault('leaves the room');
+        break;
+      }
+      const inThing = things.find(
+        (s) => p[2] > s.from + EPS && p[2] < s.to - EPS && depthInside(plan(p), s.outline) > EPS,
+      );
+      if (inThing) {
+        fault(`runs through ${inThing.id}`);
+        break;
+      }
+      const bay = job.site.bays.find((b) => b.state === 'panned return' && depthInside(plan(p), b.outline) > EPS);
+      if (bay && leg.by === 'joist side') {
+        fault(`runs along the panned return ${bay.id}`);
+        break;
+      }
+    }
+    for (const f of wallFaces) {
+      const onFace = [leg.from, leg.to].every((p) => distanceTo(plan(p), f.from, f.to) < 1);
+      if (!onFace) continue;
+      const along = minus(f.to, f.from);
+      const long = Math.hypot(...along);
+      const chain = (p: Pt3) => dot(minus(plan(p), f.from), along) / long;
+      for (const o of job.site.openings) {
+        if (o.on.wall !== f.wall || !(o.exists.now || o.exists.after)) continue;
+        const left = o.on.face === f.face ? o.on.left : long - o.on.left - o.width;
+        const hit = samples(leg).some(
+          (p) =>
+            chain(p) > left + EPS &&
+            chain(p) < left + o.width - EPS &&
+            p[2] > o.on.bottom + EPS &&
+            p[2] < o.on.bottom + o.height - EPS,
+        );
+        if (hit) fault(`crosses the opening ${o.id}`);
+      }
+    }
+    if (
+      ON_WALL.has(leg.by) &&
+      !wallFaces.some((f) => [leg.from, leg.to].every((p) => distanceTo(plan(p), f.from, f.to) < 1))
+    )
+      fault('is on a wall by name but on none in space');
+    for (const p of job.site.partitions) {
+      if (!p.exists.now || ON_WALL.has(leg.by)) continue;
+      const top = p.height === 'unknown' ? Number.POSITIVE_INFINITY : p.height;
+      const [a, b] = [plan(leg.from), plan(leg.to)];
+      const d1 = cross(minus(p.to, p.from), minus(a, p.from));
+      const d2 = cross(minus(p.to, p.from), minus(b, p.from));
+      const d3 = cross(minus(b, a), minus(p.from, a));
+      const d4 = cross(minus(b, a), minus(p.to, a));
+      if (d1 * d2 < 0 && d3 * d4 < 0 && at(leg, d1 / (d1 - d2))[2] < top - EPS && top !== Number.POSITIVE_INFINITY)
+        fault(`goes through the partition ${p.id}`);
+    }
+  });
+  return faults;
+};
+
+/** New cable along its path outside cabinets and boxes, inches. */
+export const newLength = (run: Run) =>
+  run.legs
+    .filter((l) => l.cable === 'new' && l.by !== 'inside box' && l.by !== 'inside panel')
+    .reduce((n, l) => n + legLength(l), 0);
+
+/** Joists bored by a run's new and re-entered legs, from the framing alone: centerlines crossed, half-open. */
+export const holesOf = (job: Job, run: Run): number =>
+  run.legs
+    .filter((l) => l.by === 'through joists')
+    .reduce((n, leg) => {
+      const mid = at(leg, 0.5);
+      const region =
+        job.site.framing.find((f) => f.outline !== null && depthInside(plan(mid), f.outline) >= -EPS) ??
+        job.site.framing.find((f) => f.outline === null);
+      if (!region || region.spacing === 'unknown' || region.firstJoist === 'unknown' || region.direction === 'unknown')
+        return Number.NaN;
+      const a = (region.direction * Math.PI) / 180;
+      const across = (p: Pt3) => -p[0] * Math.sin(a) + p[1] * Math.cos(a);
+      // contract: distance of the first joist from the origin, across; x for joists along y
+      const coordinate = (p: Pt3) => (Math.abs(Math.cos(a)) < 1e-9 ? p[0] : across(p));
+      const count = (c: number) => Math.floor((c - (region.firstJoist as number)) / (region.spacing as number) + 1e-9);
+      return n + Math.abs(count(coordinate(leg.to)) - count(coordinate(leg.from)));
+    }, 0);
