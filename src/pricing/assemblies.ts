@@ -1,0 +1,74 @@
+import type { UnitMills, Work } from '../facts/work';
+import type { Practice, PriceBook } from '../job/schema';
+import { type Mills, roundHalfAway } from '../units/money';
+import type { Cents } from '../units/types';
+import { assemblyOf } from './items';
+
+/** Looks a price book up by id. The first entry wins where an id is written twice. */
+export interface BookIndex {
+  readonly book: PriceBook;
+  readonly materials: ReadonlyMap<string, PriceBook['materials'][number]>;
+  readonly tasks: ReadonlyMap<string, PriceBook['tasks'][number]>;
+  readonly allowances: ReadonlyMap<string, PriceBook['allowances'][number]>;
+}
+const index = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, T> =>
+  new Map([...list].reverse().map((entry) => [entry.id, entry]));
+
+export type SplicePractice = Pick<Practice, 'spliceSpotCents'>;
+const SPLICE_SPOT = 'splice spot';
+
+/** `practice` is the job's own price of a splice spot; without it the book's allowance counts. */
+export const indexBook = (book: PriceBook, practice?: SplicePractice): BookIndex => {
+  const allowances = new Map(index(book.allowances));
+  if (practice) {
+    const dollars = practice.spliceSpotCents / 100;
+    allowances.set(SPLICE_SPOT, { id: SPLICE_SPOT, low: dollars, likely: dollars, high: dollars });
+  }
+  return { book, materials: index(book.materials), tasks: index(book.tasks), allowances };
+};
+
+/** The price book entries one unit of an item needs and the book does not have. An item unknown to the program is its own entry. */
+export const missingFor = (books: BookIndex, item: string): readonly string[] => {
+  const parts = assemblyOf(item);
+  if (!parts) return [item];
+  return [
+    ...parts.materials.filter((part) => !books.materials.has(part.id)),
+    ...parts.tasks.filter((part) => !books.tasks.has(part.id)),
+    ...(parts.allowance && !books.allowances.has(parts.allowance.id) ? [parts.allowance] : []),
+  ].map((part) => part.id);
+};
+
+/** Direct cost of one unit in whole mills: material + likely hours × the price of a labor-hour + likely allowance. */
+const millsOf = (books: BookIndex, item: string): Mills | undefined => {
+  const parts = assemblyOf(item);
+  if (!parts || missingFor(books, item).length > 0) return undefined;
+  let dollars = parts.allowance ? books.allowances.get(parts.allowance.id)!.likely : 0;
+  for (const part of parts.materials) dollars += part.quantity * books.materials.get(part.id)!.dollars;
+  for (const part of parts.tasks)
+    dollars += part.quantity * books.tasks.get(part.id)!.likely * books.book.dollarsPerCrewHour;
+  return roundHalfAway(dollars * 1000);
+};
+
+/** Unit prices for routing. Answers are kept, since a search asks the same few items many times. */
+export const unitMills = (book: PriceBook, practice?: SplicePractice): UnitMills => {
+  const books = indexBook(book, practice);
+  const kept = new Map<string, Mills | undefined>();
+  return (item) => {
+    if (!kept.has(item)) kept.set(item, millsOf(books, item));
+    return kept.get(item);
+  };
+};
+
+/** Work that brings its own price: a thing moved out of the way. null = the price is not known. */
+export type PricedWork = Work & { readonly cents?: Cents | null };
+
+/** Direct cost of all the work in whole mills, rounded once; items without a price count as nothing. */
+export const directMills = (work: readonly PricedWork[], book: PriceBook, practice?: SplicePractice): Mills => {
+  const unit = unitMills(book, practice);
+  return roundHalfAway(
+    work.reduce(
+      (sum, { item, quantity, cents }) => sum + quantity * (cents != null ? cents * 10 : (unit(item) ?? 0)),
+      0,
+    ),
+  );
+};
