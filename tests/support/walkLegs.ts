@@ -68,9 +68,8 @@ interface Slab {
 
 const slabs = (job: Job, option: Option): Slab[] => [
   ...job.site.obstacles.flatMap((o): Slab[] => {
-    const move = option.moves.find((m) => m.obstacle === o.id);
-    if (!o.exists.now || !o.blocksCable || move?.to === 'away') return [];
-    const corner = move && move.to !== 'away' ? move.to : o.corner;
+    const corner = option.moves.find((m) => m.obstacle === o.id)?.to ?? o.corner;
+    if (!o.exists.now || !o.blocksCable || corner === 'away') return [];
     return [
       {
         id: o.id,
