@@ -1,0 +1,54 @@
+import type { AfciEntry } from '../facts/result';
+import type { Circuit, Job } from '../job/schema';
+import { byId, compareText } from '../units/order';
+import { type Id, isKnown, type U } from '../units/types';
+
+/** One breaker of the new panel: one circuit, or the two circuits of a shared neutral under one common trip. */
+export interface Breaker {
+  /** The circuit's id; of a pair, the smaller one. */
+  readonly id: Id;
+  readonly circuits: readonly Circuit[];
+  readonly poles: 1 | 2;
+  readonly amps: U<number>;
+  readonly afci: boolean;
+  readonly gfci: boolean;
+}
+
+/** Circuits that need no breaker: nothing is connected. */
+const isIdle = (c: Circuit): boolean => c.flags.includes('dead') || c.flags.includes('spare');
+
+const hadGfci = (c: Circuit) => c.protection === 'GFCI' || c.protection === 'AFCI and GFCI';
+const hadAfci = (c: Circuit) => c.protection === 'AFCI' || c.protection === 'AFCI and GFCI';
+
+/**
+ * Breakers by circuit, sorted by id. Protection that was there is provided again; AFCI is added where the plan needs
+ * it, and where it cannot be told, since a price that forgets it is the dear mistake. Without `afci` nothing is added.
+ */
+export const breakersOf = (job: Job, afci: readonly AfciEntry[] = []): Breaker[] => {
+  const circuits = byId(job.circuits).filter((c) => !isIdle(c));
+  const added = new Set(afci.filter((a) => a.required !== 'no').map((a) => a.circuit));
+  const pairs = circuits.flatMap((c): Circuit[][] => {
+    const partner = c.partner === null ? undefined : circuits.find((other) => other.id === c.partner);
+    if (!partner) return [[c]];
+    return compareText(c.id, partner.id) < 0 ? [[c, partner]] : [];
+  });
+  return pairs.map((pair) => {
+    const amps = pair.map((c) => c.amps);
+    return {
+      id: pair[0]!.id,
+      circuits: pair,
+      poles: pair.length === 2 ? 2 : pair[0]!.poles,
+      // two legs of one cable: the smaller rating protects both
+      amps: amps.every(isKnown) ? Math.min(...(amps as number[])) : 'unknown',
+      afci: pair.some((c) => hadAfci(c) || added.has(c.id)),
+      gfci: pair.some(hadGfci),
+    };
+  });
+};
+
+/** Price book item of a breaker, or null where its rating is not known. */
+export const breakerItem = (b: Pick<Breaker, 'poles' | 'amps' | 'afci' | 'gfci'>): string | null => {
+  if (!isKnown(b.amps)) return null;
+  const kind = [b.afci ? 'AFCI' : '', b.gfci ? 'GFCI' : ''].filter(Boolean).join('+');
+  return `breaker:${b.poles}p ${b.amps}${kind ? ` ${kind}` : ''}`;
+};

@@ -1,0 +1,32 @@
+/** Sentences of the decision. Money arrives as dollars text, lengths as feet and inches. */
+export const planWords = {
+  noOption: () => 'No option can be recommended yet: each one has a finding that stops the job.',
+  noOptionAsked: () => 'This job has no option to plan.',
+  onlyOption: (v: { title: string }) => `${v.title}: the only option planned, no conflict found in the checks made.`,
+  recommend: (v: { title: string; over: string; saves: string }) =>
+    `${v.title}: no conflict found in the checks made, and ${v.saves} less than ${v.over} at the likely price.`,
+  recommendSame: (v: { title: string; over: string }) =>
+    `${v.title}: no conflict found in the checks made, at the same likely price as ${v.over}.`,
+  recommendBarred: (v: { title: string }) =>
+    `${v.title}: the only option planned without a finding that stops the job.`,
+  incomplete: () => ' Its price is not complete; see what is missing.',
+  stops: (v: { title: string; count: number; rules: string }) =>
+    `${v.title} is stopped by ${v.count} finding${v.count === 1 ? '' : 's'}: ${v.rules}.`,
+  price: (v: { title: string; dollars: string }) => `${v.title} is likely to cost ${v.dollars}.`,
+  afci: (v: { title: string; count: number }) =>
+    `${v.title}: ${v.count} circuit${v.count === 1 ? '' : 's'} gain${v.count === 1 ? 's' : ''} AFCI protection.`,
+  splices: (v: { title: string; count: number; boxes: number }) =>
+    `${v.title}: ${v.count} conductor${v.count === 1 ? '' : 's'} spliced in ${v.boxes} box${v.boxes === 1 ? '' : 'es'}.`,
+  outage: (v: { title: string; hours: number }) => `${v.title}: power off for about ${v.hours} h.`,
+  flipMove: (v: { thing: string; option: string }) => `With the ${v.thing} out of the way, ${v.option}.`,
+  flipSpliceCan: (v: { answer: string; option: string }) =>
+    `If the inspector answers "${v.answer}" on keeping the old can for splices, ${v.option}.`,
+  flipAfci: (v: { option: string }) => `If no AFCI is asked for on a panel relocation here, ${v.option}.`,
+  flipShift: (v: { by: string; toward: string; option: string }) =>
+    `With the panel ${v.by} to the ${v.toward}, ${v.option}.`,
+  flipTo: (v: { title: string; dollars: string }) => `${v.title} would be recommended, at ${v.dollars}`,
+  flipNone: () => 'no option would be free of stops',
+  moved: (v: { thing: string; dollars: string }) => `Move the ${v.thing} (${v.dollars}).`,
+  priceMissing: (v: { item: string }) => `No price for ${v.item} in the price book.`,
+  unreachable: (v: { homeRun: string; by: string }) => `${v.homeRun} cannot be routed: ${v.by} in the way.`,
+} as const;
