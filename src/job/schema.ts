@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CABLE_KINDS } from '../standards/cable';
 import { USES } from '../standards/uses';
+import { toSixtyFourths } from '../units/length';
 
 /**
  * The job file, schema 1. Lengths in inches (site lengths whole 1/64), angles degrees counter-clockwise, areas ft²,
@@ -14,9 +15,13 @@ import { USES } from '../standards/uses';
 const MOST_INCHES = 12_000; // 1000 ft: beyond any house, and far inside the integer range of the route search
 const id = z.string().min(1).max(80);
 const text = z.string().max(4000);
-const len = z.number().min(-MOST_INCHES).max(MOST_INCHES);
-const size0 = z.number().min(0).max(MOST_INCHES);
-const positive = z.number().gt(0).max(MOST_INCHES);
+/** A measured length is rounded to whole 1/64 in before its limits are looked at; opening a file lists what was rounded. */
+const siteLength = z.number().overwrite((inches) => toSixtyFourths(inches) + 0); // -0 is written 0
+const len = siteLength.min(-MOST_INCHES).max(MOST_INCHES);
+const size0 = siteLength.min(0).max(MOST_INCHES);
+const positive = siteLength.gt(0).max(MOST_INCHES);
+/** A length of the contractor's own practice: kept as typed. */
+const chosen = z.number().min(0).max(MOST_INCHES);
 const count = z.number().int().min(0).max(10_000);
 const amount = z.number().min(0).max(10_000_000);
 const cents = z.number().int().min(-1_000_000_000).max(1_000_000_000);
@@ -290,12 +295,12 @@ export const jobSchema = record({
   options: list(optionSchema, 60),
   practice: record({
     slackShare: share,
-    slackMinimum: size0,
-    freeInBox: size0,
-    tailInPanel: size0,
-    tailOfFeeder: size0,
-    cutStep: positive,
-    shortestPiece: size0,
+    slackMinimum: chosen,
+    freeInBox: chosen,
+    tailInPanel: chosen,
+    tailOfFeeder: chosen,
+    cutStep: chosen.gt(0),
+    shortestPiece: chosen,
     bundling: z.enum(['strict', 'over 24 in only']),
     nextSizeInRows: z.boolean(),
     tenPercentException: z.boolean(),
@@ -304,7 +309,7 @@ export const jobSchema = record({
     spliceSpotCents: cents,
   }),
   priceBook: z.union([priceBookSchema, z.literal('default')]),
-  stock: list(record({ cable: text, lengths: list(positive) })),
+  stock: list(record({ cable: text, lengths: list(chosen.gt(0)) })),
   alternates: list(record({ id, taken: z.boolean() })),
   answers: list(
     record({
