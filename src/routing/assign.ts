@@ -1,0 +1,284 @@
+import type { Mills } from '../units/money';
+import type { Packer, Packing } from './packing';
+
+/** One way for one home run, priced without what it shares with others: boxes, spots, AFCI. */
+export interface Choice {
+  /** Stable text: decides ties. */
+  readonly id: string;
+  /** Index of the splice spot it needs, or null. */
+  readonly spot: number | null;
+  /** Index of its load among the packer's types, where the spot needs boxes; else null. */
+  readonly load: number | null;
+  readonly mills: Mills;
+  /** Indices of the AFCI penalties it brings. */
+  readonly penalties: readonly number[];
+}
+export interface Spot {
+  readonly key: string;
+  /** Fixed price of having it. */
+  readonly mills: Mills;
+  /** An old can kept for splices needs no boxes. */
+  readonly boxes: boolean;
+}
+export interface Problem {
+  /** Per home run, sorted by id; choices sorted by id and never empty. */
+  readonly runs: readonly (readonly Choice[])[];
+  readonly spots: readonly Spot[];
+  readonly penalties: readonly Mills[];
+  readonly maxSpots: number;
+  readonly packer: Pick<Packer, 'types' | 'pack'>;
+}
+export interface Assignment {
+  /** Index of the choice of each run. */
+  readonly picks: readonly number[];
+  readonly mills: Mills;
+}
+
+type Counts = number[];
+const pick = (problem: Problem, picks: readonly number[], run: number): Choice => problem.runs[run]![picks[run]!]!;
+
+/** What a choice of ways costs in all: the one true objective. Infinity where boxes or the number of spots do not allow it. */
+export const costOf = (problem: Problem, picks: readonly number[]): Mills => {
+  let sum = 0;
+  const at = new Map<number, Counts>();
+  const hit = new Set<number>();
+  for (let r = 0; r < picks.length; r++) {
+    const c = pick(problem, picks, r);
+    sum += c.mills;
+    for (const p of c.penalties) hit.add(p);
+    if (c.spot === null) continue;
+    const counts = at.get(c.spot) ?? problem.packer.types.map(() => 0);
+    if (c.load !== null) counts[c.load]!++;
+    at.set(c.spot, counts);
+  }
+  if (at.size > problem.maxSpots) return Number.POSITIVE_INFINITY;
+  for (const p of hit) sum += problem.penalties[p]!;
+  for (const [spot, counts] of at) {
+    sum += problem.spots[spot]!.mills;
+    if (!problem.spots[spot]!.boxes) continue;
+    const packed = problem.packer.pack(counts);
+    if (!packed) return Number.POSITIVE_INFINITY;
+    sum += packed.mills;
+  }
+  return sum;
+};
+
+/** The boxes at each spot of an assignment. */
+export const packingsOf = (problem: Problem, picks: readonly number[]): ReadonlyMap<number, Packing> => {
+  const at = new Map<number, Counts>();
+  picks.forEach((_, r) => {
+    const c = pick(problem, picks, r);
+    if (c.spot === null || c.load === null) return;
+    const counts = at.get(c.spot) ?? problem.packer.types.map(() => 0);
+    counts[c.load]!++;
+    at.set(c.spot, counts);
+  });
+  return new Map([...at].map(([spot, counts]) => [spot, problem.packer.pack(counts)!]));
+};
+
+/** A guess at a cable's share of its box: a fourth of the boxes of four such cables. Guides the search only. */
+const boxShares = (problem: Problem): number[] =>
+  problem.packer.types.map((_, i) => {
+    const counts = problem.packer.types.map((_, j) => (j === i ? 4 : 0));
+    return (problem.packer.pack(counts)?.mills ?? 0) / 4;
+  });
+
+/** Own price with every penalty that no other home run shares. */
+const ownPrices = (problem: Problem): number[][] => {
+  const sharers = problem.penalties.map(() => 0);
+  for (const choices of problem.runs)
+    for (const p of new Set(choices.flatMap((c) => c.penalties))) sharers[p]!++;
+  return problem.runs.map((choices) =>
+    choices.map((c) => c.mills + c.penalties.reduce((s, p) => s + problem.penalties[p]! / Math.max(1, sharers[p]!), 0)),
+  );
+};
+
+interface Search {
+  readonly problem: Problem;
+  readonly own: readonly (readonly number[])[];
+  readonly shares: readonly number[];
+  /** Choice indices by run and spot; -1 = without a spot. */
+  readonly bySpot: readonly ReadonlyMap<number, readonly number[]>[];
+}
+const prepare = (problem: Problem): Search => ({
+  problem,
+  own: ownPrices(problem),
+  shares: boxShares(problem),
+  bySpot: problem.runs.map((choices) => {
+    const map = new Map<number, number[]>();
+    choices.forEach((c, i) => {
+      const key = c.spot ?? -1;
+      map.set(key, [...(map.get(key) ?? []), i]);
+    });
+    return map;
+  }),
+});
+
+const allowed = (s: Search, run: number, open: readonly number[]): number[] => {
+  const list: number[] = [...(s.bySpot[run]!.get(-1) ?? [])];
+  for (const spot of open) list.push(...(s.bySpot[run]!.get(spot) ?? []));
+  return list;
+};
+const guess = (s: Search, run: number, i: number): number => {
+  const c = s.problem.runs[run]![i]!;
+  return s.own[run]![i]! + (c.load === null ? 0 : s.shares[c.load]!);
+};
+const cheapest = (s: Search, run: number, list: readonly number[]): number => {
+  let best = -1;
+  let least = Number.POSITIVE_INFINITY;
+  for (const i of list) {
+    const g = guess(s, run, i);
+    if (g < least || (g === least && i < best)) {
+      least = g;
+      best = i;
+    }
+  }
+  return best;
+};
+
+/** Best seen first guess with only these spots open, then single and prefix moves until none saves money. */
+const solveOpen = (s: Search, open: readonly number[], start?: readonly number[]): Assignment | null => {
+  const lists = s.problem.runs.map((_, r) => allowed(s, r, open));
+  if (lists.some((l) => l.length === 0)) return null;
+  let picks = start ? [...start] : lists.map((list, r) => cheapest(s, r, list));
+  let mills = costOf(s.problem, picks);
+  const attempt = (next: number[]): boolean => {
+    const cost = costOf(s.problem, next);
+    if (cost >= mills) return false;
+    picks = next;
+    mills = cost;
+    return true;
+  };
+  for (let improved = true; improved; ) {
+    improved = false;
+    for (let r = 0; r < picks.length; r++)
+      for (const i of lists[r]!)
+        if (i !== picks[r]) improved = attempt(picks.map((p, k) => (k === r ? i : p))) || improved;
+    for (const spot of [-1, ...open]) improved = pull(s, lists, picks, spot, attempt) || improved;
+    for (const spot of open) improved = push(s, lists, picks, spot, attempt) || improved;
+    for (let p = 0; p < s.problem.penalties.length; p++) {
+      const next = picks.map((now, r) => {
+        if (!s.problem.runs[r]!.some((c) => c.penalties.includes(p))) return now;
+        const free = lists[r]!.filter((i) => !s.problem.runs[r]![i]!.penalties.includes(p));
+        return free.length > 0 ? cheapest(s, r, free) : now;
+      });
+      improved = attempt(next) || improved;
+    }
+  }
+  return { picks, mills };
+};
+
+type Attempt = (next: number[]) => boolean;
+type Change = { readonly run: number; readonly to: number; readonly loss: number };
+
+const tryPrefixes = (picks: readonly number[], changes: Change[], attempt: Attempt): boolean => {
+  changes.sort((a, b) => a.loss - b.loss || a.run - b.run);
+  let next = [...picks];
+  let improved = false;
+  for (const { run, to } of changes) {
+    next = next.map((p, k) => (k === run ? to : p));
+    improved = attempt([...next]) || improved;
+  }
+  return improved;
+};
+
+/** Pull home runs to a spot, the ones that lose least first. */
+const pull = (s: Search, lists: readonly number[][], picks: readonly number[], spot: number, attempt: Attempt) =>
+  tryPrefixes(
+    picks,
+    lists.flatMap((list, run) => {
+      if ((pick(s.problem, picks, run).spot ?? -1) === spot) return [];
+      const to = cheapest(
+        s,
+        run,
+        list.filter((i) => (s.problem.runs[run]![i]!.spot ?? -1) === spot),
+      );
+      return to < 0 ? [] : [{ run, to, loss: s.own[run]![to]! - s.own[run]![picks[run]!]! }];
+    }),
+    attempt,
+  );
+
+/** Push home runs away from a spot to their next best, the ones that lose least first. */
+const push = (s: Search, lists: readonly number[][], picks: readonly number[], spot: number, attempt: Attempt) =>
+  tryPrefixes(
+    picks,
+    lists.flatMap((list, run) => {
+      if (pick(s.problem, picks, run).spot !== spot) return [];
+      const to = cheapest(
+        s,
+        run,
+        list.filter((i) => s.problem.runs[run]![i]!.spot !== spot),
+      );
+      return to < 0 ? [] : [{ run, to, loss: s.own[run]![to]! - s.own[run]![picks[run]!]! }];
+    }),
+    attempt,
+  );
+
+/** A bound from below on anything with just these spots open: every run at its own cheapest, spots and boxes free. */
+const floorOf = (s: Search, open: readonly number[]): number => {
+  let sum = 0;
+  for (let r = 0; r < s.problem.runs.length; r++) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const i of allowed(s, r, open)) least = Math.min(least, s.problem.runs[r]![i]!.mills);
+    sum += least;
+  }
+  return sum;
+};
+
+/**
+ * Ways, spots and boxes chosen together for the least money. Sets of open spots are grown, swapped and closed one spot
+ * at a time; inside a set, single moves and prefix moves against the true objective. Cold and deterministic.
+ * The smallest number of spots is tried first so that a job that needs pinned spots still gets an answer.
+ */
+export const assign = (problem: Problem): Assignment | null => {
+  const s = prepare(problem);
+  const spots = problem.spots.map((_, i) => i);
+  const solved = new Map<string, Assignment | null>();
+  let best: Assignment | null = null;
+  let bestOpen: readonly number[] = [];
+  const consider = (open: readonly number[]): boolean => {
+    const sorted = [...open].sort((a, b) => a - b);
+    const key = sorted.join();
+    if (solved.has(key)) return false;
+    if (best && floorOf(s, sorted) >= best.mills) {
+      solved.set(key, null);
+      return false;
+    }
+    const found = solveOpen(s, sorted);
+    solved.set(key, found);
+    if (!found || found.mills === Number.POSITIVE_INFINITY || (best && found.mills >= best.mills)) return false;
+    best = found;
+    bestOpen = sorted;
+    return true;
+  };
+  const forced = forcedSpots(problem);
+  if (!forced) return null;
+  consider(forced);
+  for (let improved = true; improved; ) {
+    improved = false;
+    const base = bestOpen.length > 0 ? bestOpen : forced;
+    if (base.length < problem.maxSpots)
+      for (const j of spots) if (!base.includes(j)) improved = consider([...base, j]) || improved;
+    for (const gone of base) {
+      const rest = base.filter((k) => k !== gone);
+      improved = consider(rest) || improved;
+      for (const j of spots) if (!base.includes(j)) improved = consider([...rest, j]) || improved;
+    }
+  }
+  return best;
+};
+
+/** Spots needed so that every home run has some choice at all: greedy cover, most runs first. null = there is no way. */
+const forcedSpots = (problem: Problem): number[] | null => {
+  const open: number[] = [];
+  for (;;) {
+    const stuck = problem.runs.filter(
+      (choices) => !choices.some((c) => c.spot === null || open.includes(c.spot)),
+    );
+    if (stuck.length === 0) return open.length <= problem.maxSpots ? open : null;
+    const votes = problem.spots.map((_, j) => stuck.filter((choices) => choices.some((c) => c.spot === j)).length);
+    const most = Math.max(0, ...votes);
+    if (most === 0) return null;
+    open.push(votes.indexOf(most));
+  }
+};
