@@ -16,12 +16,13 @@ const KIND_WORD: Readonly<Record<CableKind, string>> = {
 
 /**
  * Bare conductor of service-entrance cable by size of its ungrounded conductors: building-wire data sheets
- * (8 to 2/0), construction from memory above.
+ * (8 to 2/0), size 3 and those above 2/0 from memory.
  */
 const SE_BARE: Readonly<Record<string, string>> = {
   '8': '8',
   '6': '6',
   '4': '6',
+  '3': '5',
   '2': '4',
   '1': '3',
   '1/0': '2',
