@@ -196,7 +196,10 @@ const fixed: ReadonlyMap<string, Assembly> = new Map<string, Assembly>(FIXED);
 /** The fixed items in the order of the table; the families are in `FAMILIES`. */
 export const FIXED_ITEMS: readonly string[] = FIXED.map(([id]) => id);
 
-/** In a box this big or bigger (inches of its longer side) hanging takes the longer task. */
+/** Items counted in labor-hours of other work. */
+export const CONDITIONS: ReadonlySet<string> = new Set(['occupied', 'crowded']);
+
+/** A box this big or bigger (inches of its first side) takes the longer task. */
 const LARGE_BOX_IN = 6;
 const RANGE_AMPS = 40;
 const BREAKER = /^([12])p (\d+)(?: (AFCI|GFCI|AFCI\+GFCI))?$/;
@@ -223,6 +226,7 @@ const buy =
 /** Items with a kind after the colon: `cable:12/2 NM`. */
 export const FAMILIES = {
   cable: buy('cable', 'ft', 'before outage', 'cable cut, waste included in the price'),
+  wire: buy('wire', 'ft', 'before outage', 'single conductor in a raceway'),
   connector: buy('connector', 'each', 'before outage', 'cable connector of that trade size'),
   box: (kind: string) =>
     assembly('each', 'before outage', 'splice box with cover, hung', [one(`box:${kind}`)], [one(boxTask(kind))]),

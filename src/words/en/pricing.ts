@@ -1,0 +1,49 @@
+/** Sentences about money, hours and cutting. */
+export const pricingWords = {
+  bookTitle: 'Price book',
+  bookIntro:
+    'Every item of work the program can count, and what the price book is asked for when it is done once. A job carries its own price book; `"priceBook": "default"` is the one shown here. Its prices are invented and its hours are common practice without a source: put your own in before you quote. Where an id is missing the price is incomplete and says which.',
+  bookRates: (v: {
+    rate: string;
+    overhead: string;
+    profit: string;
+    profitAs: 'margin' | 'markup';
+    tax: string;
+    taxed: string;
+  }) =>
+    `A labor-hour of one electrician is $${v.rate} at cost. Overhead ${v.overhead} of direct cost; profit ${v.profit} as ${v.profitAs === 'margin' ? 'a margin (share of the price before tax)' : 'a markup (share of the cost)'}; tax ${v.tax} on ${v.taxed}.`,
+  bookSpread: (v: { low: string; high: string; walk: string; labor: string; metal: string; parts: string }) =>
+    `Low and high are the 10th and 90th percentile of the whole, not the sum of the worst: a task spreads from its low to its high hours, a material from ${v.low} to ${v.high} of its price, and lines that move together are tied (correlation of labor ${v.labor}, of one metal's cable ${v.metal}, of other parts ${v.parts}). After a walk-through survey every distance from likely is ${v.walk} times as long. All of these are common practice without a source.`,
+  bookMove:
+    '`move:<obstacle id>` (each, an allowance) takes its price from the obstacle in the job file. The price of a splice spot is the job’s own `practice.spliceSpotCents`.',
+  bookItems: 'Items of work',
+  bookKinds: 'Kinds',
+  bookMaterials: 'Materials',
+  bookTasks: 'Hours by task',
+  bookAllowances: 'Allowances and fees',
+  bookByWay: 'by way',
+  bookCoils: 'A coil is bought under its own id: `cable:12/2 NM@250` is 250 ft of it.',
+  walkThroughPrice: 'Price range from a walk-through survey, cover on: not a fixed price.',
+  fullPrice: 'Price from a full survey.',
+  priceIncomplete: (v: { missing: string }) =>
+    `The price is incomplete. Not in the price book or not entered: ${v.missing}.`,
+  cutNotPositive: 'Expected a length above zero, in inches.',
+  cutNotCount: 'Expected a whole number, zero or more.',
+  cutNotDollars: 'Expected a price of zero or more, in dollars.',
+  cutNotShare: 'Expected a share from 0 to 1.',
+  cutNotKeep: 'Expected null, or a length above zero, in inches.',
+  cutNotList: 'Expected a list.',
+  cutTooMany: (v: { most: number }) => `Expected at most ${v.most} pieces.`,
+  cutTooLong: (v: { longest: string }) =>
+    `A piece is longer than every length there is to cut it from (the longest is ${v.longest} in).`,
+  cutTooLittle: 'What there is does not hold all the pieces.',
+  cutUndecided: 'No way to cut all the pieces was found before the search was stopped, and none was ruled out.',
+  cutStepPieces: 'Pieces',
+  cutStepTotal: 'Length of all pieces',
+  cutStepCoils: (v: { length: string }) => `Lengths of ${v.length} in used`,
+  cutStepOutlay: 'Outlay',
+  cutStepKept: 'Worth of the remnants kept',
+  cutStepNet: 'Outlay less remnants',
+  cutStepBound: 'No way of cutting can cost less than',
+  cutMethod: 'coil sets in order of cost, cut patterns searched',
+} as const;

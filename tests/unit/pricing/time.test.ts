@@ -1,0 +1,124 @@
+import { describe, expect, test } from 'vitest';
+import type { Work } from '../../../src/facts/work';
+import type { Way } from '../../../src/job/schema';
+import { conditionWork } from '../../../src/pricing/conditions';
+import { defaultBook } from '../../../src/pricing/defaultBook';
+import { timePlan } from '../../../src/pricing/time';
+
+const piece = (item: string, quantity = 1, homeRuns: readonly string[] = []): Work => ({
+  item,
+  quantity,
+  homeRuns,
+  rule: null,
+  alternate: null,
+});
+const ids = (prefix: string, count: number) => Array.from({ length: count }, (_, i) => `${prefix}${i + 1}`);
+const reused = ids('r', 10);
+const spliced = ids('s', 14);
+const runs = [
+  ...reused.map((homeRun) => ({ homeRun, way: 'reuse' as Way })),
+  ...spliced.map((homeRun) => ({ homeRun, way: 'cut-in' as Way })),
+];
+
+/**
+ * A worked example of common practice, no source: 24 cables, 10 reused, 14 spliced in 4 boxes, 8 ft extensions, 20 holes,
+ * 20 ft feeder with six lugs, 8 AFCI breakers, two inspections, two days.
+ */
+const work: readonly Work[] = [
+  piece('reuse', 10, reused),
+  piece('splice', 14, spliced),
+  piece('box:4-11/16 x 2-1/8', 4, spliced),
+  piece('pull', 14, spliced),
+  piece('pull ft', 14 * 8, spliced),
+  piece('hole', 20, spliced),
+  piece('mount panel'),
+  piece('strip old panel'),
+  piece('strip cable', 24, [...reused, ...spliced]),
+  piece('breaker:1p 20', 10, reused),
+  piece('breaker:1p 20', 2, spliced.slice(0, 2)),
+  piece('breaker:1p 20 AFCI', 8, spliced.slice(2, 10)),
+  piece('breaker:2p 30', 4, spliced.slice(10)),
+  piece('feeder'),
+  piece('feeder ft', 20),
+  piece('lug', 3),
+  piece('lug at source', 3),
+  piece('spd'),
+  piece('ground bar'),
+  piece('shutdown'),
+  piece('test'),
+  piece('test circuit', 24),
+  piece('directory', 24),
+  piece('inspection', 2),
+  piece('load in', 2),
+  piece('AFCI trouble', 8),
+];
+const circuits = [...reused, ...spliced];
+const answer = timePlan({ work, book: defaultBook, runs, circuits });
+const sum = (...names: string[]) =>
+  answer.plan.byTask.filter(({ id }) => names.includes(id)).reduce((all, { hours }) => all + hours, 0);
+
+describe('hours', () => {
+  test('the worked example part by part (common practice, no source)', () => {
+    expect(sum('reuse')).toBeCloseTo(3.5, 3);
+    expect(sum('splice')).toBeCloseTo(3.5, 3);
+    expect(sum('hang box')).toBeCloseTo(1.4, 3);
+    expect(sum('pull', 'pull ft')).toBeCloseTo(3.4, 1);
+    expect(sum('hole')).toBeCloseTo(1.2, 3);
+    expect(sum('mount panel')).toBeCloseTo(1.5, 3);
+    expect(sum('strip old panel', 'strip cable')).toBeCloseTo(1.95, 3);
+    expect(sum('land 1p', 'land AFCI', 'land 2p')).toBeCloseTo(6.6, 3);
+    expect(sum('feeder', 'feeder ft', 'lug')).toBeCloseTo(3.3, 3);
+    expect(sum('test', 'test circuit', 'directory')).toBeCloseTo(3.9, 1);
+    expect(answer.crewHours).toBeGreaterThan(37.5);
+    expect(answer.crewHours).toBeLessThan(38.5);
+    expect(answer.plan.days).toBeCloseTo(2 + 1 / 3, 1);
+  });
+
+  test('its outage: 13.95 labor-hours, 7.0 hours for two (the example rounds the 24 tests from 1.44 h to 1.5 h)', () => {
+    const outage = answer.plan.byTask
+      .filter(({ when }) => when === 'outage')
+      .reduce((all, { hours }) => all + hours, 0);
+    expect(outage).toBeCloseTo(13.95 - 0.06, 3);
+    expect(answer.outageHours).toBeCloseTo(7, 0.5);
+    expect(answer.plan.byTask).toContainEqual({ id: 'land 1p', hours: 2, when: 'outage' });
+    expect(answer.plan.byTask).toContainEqual({ id: 'land 1p', hours: 0.4, when: 'before outage' });
+    expect(answer.plan.byTask).toContainEqual({ id: 'lug', hours: 0.75, when: 'outage' });
+    expect(answer.crewHours - outage).toBeCloseTo(24, 0);
+  });
+
+  test('every circuit is off for the whole outage', () => {
+    expect(answer.plan.outage).toHaveLength(24);
+    expect(new Set(answer.plan.outage.map(({ hours }) => hours))).toEqual(new Set([answer.outageHours]));
+  });
+
+  test('order of the input changes nothing', () => {
+    expect(
+      timePlan({
+        work: [...work].reverse(),
+        book: defaultBook,
+        runs: [...runs].reverse(),
+        circuits: [...circuits].reverse(),
+      }),
+    ).toEqual(answer);
+  });
+
+  test('one electrician has power off twice as long and needs twice the days', () => {
+    const alone = timePlan({ work, book: defaultBook, runs, circuits, crew: { people: 1, hoursPerDay: 8 } });
+    expect(alone.crewHours).toBe(answer.crewHours);
+    expect(alone.outageHours).toBeCloseTo(2 * answer.outageHours, 3);
+    expect(alone.plan.days).toBeCloseTo(2 * answer.plan.days, 3);
+  });
+
+  test('an occupied house slows every part alike', () => {
+    const slower = [...work, ...conditionWork(work, defaultBook, { occupied: true, crowded: false })];
+    const slow = timePlan({ work: slower, book: defaultBook, runs, circuits });
+    const share = defaultBook.tasks.find(({ id }) => id === 'occupied')!.likely;
+    expect(slow.crewHours).toBeCloseTo(answer.crewHours * (1 + share), 2);
+    expect(slow.outageHours).toBeCloseTo(answer.outageHours * (1 + share), 2);
+  });
+
+  test('nothing says a landing can be done ahead: it counts in the outage', () => {
+    const unknown = timePlan({ work: [piece('breaker:1p 20')], book: defaultBook, runs: [], circuits: [] });
+    expect(unknown.plan.byTask).toEqual([{ id: 'land 1p', hours: 0.2, when: 'outage' }]);
+  });
+});
