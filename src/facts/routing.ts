@@ -1,4 +1,5 @@
 import type { Job, Option } from '../job/schema';
+import type { Cable } from '../standards/cable';
 import type { Mills } from '../units/money';
 import type { Id, In } from '../units/types';
 import type { Box, FeederPlan, Grade, Proof, Row, Run } from './result';
@@ -29,6 +30,8 @@ export interface RoutingAsk {
   readonly unit: UnitMills;
   readonly boxes: readonly BoxKind[];
   readonly penalties: readonly AfciPenalty[];
+  /** The cable a replaced feeder gets; sized by loads/. A feeder that is kept stays what it is. */
+  readonly feederCable: Cable;
   readonly grade: Grade;
 }
 export interface RoutingAnswer {

@@ -11,3 +11,12 @@ export const roundHalfAway = (x: number): number => {
 /** Dollars (at most four decimals) times a quantity, in whole cents. */
 export const dollarsToCents = (dollars: number, quantity = 1): Cents => roundHalfAway(dollars * quantity * 100);
 export const dollarsToMills = (dollars: number): Mills => roundHalfAway(dollars * 1000);
+
+/** `123456` → `$1,234.56`; whole dollars lose their cents. No locale, so that results are the same everywhere. */
+export const formatDollars = (cents: Cents): string => {
+  const whole = Math.trunc(Math.abs(cents) / 100)
+    .toString()
+    .replace(/\B(?=(\d{3})+$)/g, ',');
+  const rest = Math.abs(cents) % 100;
+  return `${cents < 0 ? '-' : ''}$${whole}${rest === 0 ? '' : `.${String(rest).padStart(2, '0')}`}`;
+};

@@ -7,6 +7,8 @@ export const planWords = {
     `${v.title}: no conflict found in the checks made, and ${v.saves} less than ${v.over} at the likely price.`,
   recommendSame: (v: { title: string; over: string }) =>
     `${v.title}: no conflict found in the checks made, at the same likely price as ${v.over}.`,
+  recommendDearer: (v: { title: string; over: string; saves: string }) =>
+    `${v.title}: no conflict found in the checks made; ${v.over} reads ${v.saves} less, but its price is not complete.`,
   recommendBarred: (v: { title: string }) =>
     `${v.title}: the only option planned without a finding that stops the job.`,
   incomplete: () => ' Its price is not complete; see what is missing.',

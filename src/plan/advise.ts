@@ -1,0 +1,162 @@
+import type { Advice, Plan } from '../facts/result';
+import type { Job, Option } from '../job/schema';
+import { formatDollars } from '../units/money';
+import { compareText } from '../units/order';
+import type { Id } from '../units/types';
+import { planWords as say } from '../words/en/plan';
+
+/** Plans every option of a changed job: how a flip is found and checked. */
+export type Replan = (job: Job) => readonly Plan[];
+
+/** Fewest stops first, a complete price before one with holes, then the likely price, then the option's id. */
+const order = (a: Plan, b: Plan): number =>
+  a.tally.stops - b.tally.stops ||
+  Number(b.price.complete) - Number(a.price.complete) ||
+  a.tally.likelyCents - b.tally.likelyCents ||
+  compareText(a.option, b.option);
+
+/** The best plan that nothing stops, or undefined. */
+export const recommended = (plans: readonly Plan[]): Plan | undefined => {
+  const best = [...plans].sort(order)[0];
+  return best && best.tally.stops === 0 ? best : undefined;
+};
+
+const titles = (job: Job) => {
+  const byOption = new Map(job.options.map((o) => [o.id, o.title]));
+  return (id: Id) => byOption.get(id) ?? id;
+};
+
+const stopRules = (plan: Plan): string =>
+  [...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.rule))]
+    .sort(compareText)
+    .join(', ');
+
+const sentence = (job: Job, plans: readonly Plan[], best: Plan | undefined): string => {
+  if (plans.length === 0) return say.noOptionAsked();
+  if (!best) return say.noOption();
+  const title = titles(job);
+  const open = plans.filter((p) => p.option !== best.option && p.tally.stops === 0);
+  const next = [...open].sort(order)[0];
+  const tail = best.price.complete ? '' : say.incomplete();
+  if (!next) return (plans.length === 1 ? say.onlyOption : say.recommendBarred)({ title: title(best.option) }) + tail;
+  const saves = next.tally.likelyCents - best.tally.likelyCents;
+  const v = { title: title(best.option), over: title(next.option), saves: formatDollars(saves) };
+  return (
+    (saves > 0
+      ? say.recommend(v)
+      : saves === 0
+        ? say.recommendSame(v)
+        : say.recommendDearer({ ...v, saves: formatDollars(-saves) })) + tail
+  );
+};
+
+/** Each reason names a figure of the result by its path. */
+const reasonsFor = (job: Job, plans: readonly Plan[]): Advice['reasons'] => {
+  const title = titles(job);
+  return plans.flatMap((plan, i) => {
+    const { tally } = plan;
+    const at = (figure: string) => `plans/${i}/tally/${figure}`;
+    const v = { title: title(plan.option) };
+    return [
+      ...(tally.stops > 0
+        ? [
+            {
+              say: say.stops({ ...v, count: tally.stops, rules: stopRules(plan) }),
+              figure: at('stops'),
+              value: tally.stops,
+            },
+          ]
+        : []),
+      {
+        say: say.price({ ...v, dollars: formatDollars(tally.likelyCents) }),
+        figure: at('likelyCents'),
+        value: tally.likelyCents,
+      },
+      { say: say.afci({ ...v, count: tally.afciAdded }), figure: at('afciAdded'), value: tally.afciAdded },
+      {
+        say: say.splices({ ...v, count: tally.conductorsSpliced, boxes: tally.boxes }),
+        figure: at('conductorsSpliced'),
+        value: tally.conductorsSpliced,
+      },
+      { say: say.outage({ ...v, hours: tally.outageHours }), figure: at('outageHours'), value: tally.outageHours },
+    ];
+  });
+};
+
+interface Candidate {
+  readonly change: { readonly path: string; readonly value: unknown };
+  readonly job: Job;
+  readonly say: (option: string) => string;
+}
+
+const withOption = (job: Job, at: number, option: Option): Job => ({
+  ...job,
+  options: job.options.map((o, i) => (i === at ? option : o)),
+});
+
+/** Changes worth asking about: a thing out of the way, the inspector's answers. Each is one value at one place of the job. */
+const candidates = (job: Job, plans: readonly Plan[]): Candidate[] => {
+  const list: Candidate[] = [];
+  job.options.forEach((option, at) => {
+    const plan = plans.find((p) => p.option === option.id);
+    if (!plan || plan.tally.stops === 0) return;
+    for (const obstacle of [...job.site.obstacles].sort((a, b) => compareText(a.id, b.id))) {
+      if (obstacle.moveCents === null || option.moves.some((m) => m.obstacle === obstacle.id)) continue;
+      if (
+        !plan.findings.some(
+          (f) => f.effect === 'stops the job' && f.remedies.some((r) => r.say.includes(obstacle.kind)),
+        )
+      )
+        continue;
+      const moves = [...option.moves, { obstacle: obstacle.id, to: 'away' as const }];
+      list.push({
+        change: { path: `/options/${at}/moves`, value: moves },
+        job: withOption(job, at, { ...option, moves }),
+        say: (to) => say.flipMove({ thing: obstacle.kind, option: to }),
+      });
+    }
+  });
+  const amended = (key: string, value: string): Job => ({
+    ...job,
+    code: { ...job.code, amendments: { ...job.code.amendments, [key]: value } },
+  });
+  for (const answer of ['yes', 'no'])
+    if (job.code.amendments.spliceCan !== answer)
+      list.push({
+        change: { path: '/code/amendments/spliceCan', value: answer },
+        job: amended('spliceCan', answer),
+        say: (to) => say.flipSpliceCan({ answer, option: to }),
+      });
+  if (job.code.amendments.afciOnPanelReplacement !== 'none')
+    list.push({
+      change: { path: '/code/amendments/afciOnPanelReplacement', value: 'none' },
+      job: amended('afciOnPanelReplacement', 'none'),
+      say: (to) => say.flipAfci({ option: to }),
+    });
+  return list;
+};
+
+/** What would change the answer: each candidate applied and planned again, kept only where another option comes out first. */
+const flipsOf = (job: Job, plans: readonly Plan[], best: Plan | undefined, replan: Replan): Advice['flips'] => {
+  const title = titles(job);
+  return candidates(job, plans).flatMap((candidate) => {
+    const winner = recommended(replan(candidate.job));
+    if (winner?.option === best?.option) return [];
+    const cents = (winner?.tally.likelyCents ?? 0) - (best?.tally.likelyCents ?? 0);
+    const to = winner
+      ? say.flipTo({ title: title(winner.option), dollars: formatDollars(winner.tally.likelyCents) })
+      : say.flipNone();
+    return [{ say: candidate.say(to), change: candidate.change, option: winner?.option ?? null, cents }];
+  });
+};
+
+/** The decision in one sentence, the figures behind it, and what would turn it. */
+export const advise = (job: Job, plans: readonly Plan[], replan: Replan): Advice => {
+  const best = recommended(plans);
+  return {
+    option: best?.option ?? null,
+    say: sentence(job, plans, best),
+    reasons: reasonsFor(job, plans),
+    flips: flipsOf(job, plans, best, replan),
+  };
+};

@@ -1,0 +1,80 @@
+import type { Advice, Grade, Plan, Result } from '../facts/result';
+import type { Solve } from '../facts/routing';
+import type { Job, Option } from '../job/schema';
+import { NOT_COVERED } from '../standards/coverage';
+import { byId, compareText } from '../units/order';
+import type { Id } from '../units/types';
+import { advise } from './advise';
+import { ENGINE } from './engine';
+import { type Planned, planOption, proveOption } from './planOption';
+import { unknownsOf } from './unknowns';
+
+export interface PlanAsk {
+  /** Only these options; all of them when absent. */
+  readonly options?: readonly Id[];
+  readonly grade?: Exclude<Grade, 'proven'>;
+}
+
+const asked = (job: Job, ask: PlanAsk): Option[] =>
+  byId(job.options).filter((o) => ask.options?.includes(o.id) ?? true);
+
+const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result => ({
+  format: 'backboard-plan',
+  schema: 1,
+  engine: ENGINE,
+  job: job.id,
+  edition: job.code.edition,
+  plans: planned.map((p) => p.plan),
+  advice,
+  unknown: unknownsOf(planned),
+  notCovered: [...NOT_COVERED].sort((a, b) => compareText(a.rule, b.rule)),
+  places: null,
+});
+
+/**
+ * Every option planned cold, compared and advised on, one step an option: `done` of `of` are finished at each yield,
+ * and whoever drives the generator may stop between steps.
+ */
+export function* planSteps(job: Job, ask: PlanAsk = {}): Generator<{ done: number; of: number }, Result> {
+  const options = asked(job, ask);
+  const of = options.length + 1;
+  const planned: Planned[] = [];
+  for (const option of options) {
+    planned.push(planOption(job, option, ask.grade ?? 'final'));
+    yield { done: planned.length, of };
+  }
+  const replan = (changed: Job): Plan[] => asked(changed, ask).map((o) => planOption(changed, o).plan);
+  return resultOf(
+    job,
+    planned,
+    advise(
+      job,
+      planned.map((p) => p.plan),
+      replan,
+    ),
+  );
+}
+
+export const planJob = (job: Job, ask: PlanAsk = {}): Result => {
+  const steps = planSteps(job, ask);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+};
+
+/** At proven grade, options and flips alike. */
+export const proveJob = async (job: Job, ask: Pick<PlanAsk, 'options'>, solve: Solve): Promise<Result> => {
+  const planned: Planned[] = [];
+  for (const option of asked(job, ask)) planned.push(await proveOption(job, option, solve));
+  const replan = (changed: Job): Plan[] => asked(changed, ask).map((o) => planOption(changed, o).plan);
+  return resultOf(
+    job,
+    planned,
+    advise(
+      job,
+      planned.map((p) => p.plan),
+      replan,
+    ),
+  );
+};

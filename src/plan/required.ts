@@ -1,0 +1,157 @@
+import type { Plan, Run } from '../facts/result';
+import type { RoutingAnswer } from '../facts/routing';
+import type { Work } from '../facts/work';
+import type { Job, Option } from '../job/schema';
+import { faceOf, wallFaces } from '../job/site';
+import { type Breaker, breakerItem } from '../loads/breakers';
+import { compareText } from '../units/order';
+import { type Id, isKnown } from '../units/types';
+import { isOldWiring } from './penalties';
+
+/** Work with money of its own: moving a thing costs what the survey says. */
+export type RequiredWork = Work & { readonly cents?: number };
+
+const piece = (item: string, quantity = 1, homeRuns: readonly Id[] = []): RequiredWork => ({
+  item,
+  quantity,
+  homeRuns: [...homeRuns].sort(compareText),
+  rule: null,
+  alternate: null,
+});
+
+/** Rooms finished before this year may hold lead paint (US rule on renovation, EPA 40 CFR 745). */
+const LEAD_PAINT_BEFORE = 1978;
+
+const SPLICED: ReadonlySet<Run['way']> = new Set(['cut-in', 'splice can', 'splice in new panel', 'new home run']);
+
+/** Cabinet, board and what the wall asks for. `spaces` = what the new panel must hold where the option leaves it open. */
+const newPanel = (job: Job, option: Option, spaces: number): RequiredWork[] => {
+  const { enclosure } = option;
+  const face = faceOf(wallFaces(job.site, 'now'), enclosure.on);
+  const masonry = face !== undefined && (face.build === 'poured' || face.build === 'block' || !isKnown(face.build));
+  const main = enclosure.mainAmps;
+  return [
+    piece(`panel:${isKnown(enclosure.spaces) ? enclosure.spaces : spaces}`),
+    piece('mount panel'),
+    ...(face?.build === 'plywood board' ? [] : [piece('board')]),
+    ...(masonry ? [piece('mount on masonry')] : []),
+    ...(isKnown(main) && main !== null && main > 0 ? [piece(`main:${main}`)] : []),
+    ...(enclosure.role === 'service' && option.serviceDisconnect === null ? [] : [piece('ground bar')]),
+    piece('label'),
+  ];
+};
+
+const oldPanels = (job: Job, option: Option, answer: RoutingAnswer): RequiredWork[] => {
+  const replaced = option.replaces.map((r) => r.enclosure).sort(compareText);
+  const enclosures = job.enclosures.filter((e) => replaced.includes(e.id));
+  const cables = job.homeRuns.filter((h) =>
+    job.cableGroups.some((g) => g.id === h.group && replaced.includes(g.enclosure)),
+  );
+  const cans = new Set(answer.spliceCans);
+  const attached = enclosures.reduce((n, e) => n + e.attached.length, 0);
+  return [
+    piece('strip old panel', replaced.length),
+    piece(
+      'strip cable',
+      cables.length,
+      cables.map((h) => h.id),
+    ),
+    piece('splice can', replaced.filter((id) => cans.has(id)).length),
+    piece('remove old panel', replaced.filter((id) => !cans.has(id)).length),
+    piece('attached device', attached),
+  ];
+};
+
+/** Feeder conductors landed at one end: two hots and the neutral; the EGC goes to a bar with them. */
+const LUGS_AN_END = 3;
+
+const feeder = (plan: Pick<Plan, 'feeder'>, cutFeet: number, cableItem: string | null): RequiredWork[] =>
+  plan.feeder.way === 'kept'
+    ? [piece('lug', LUGS_AN_END)]
+    : [
+        piece('feeder'),
+        piece('feeder ft', cutFeet),
+        ...(cableItem ? [piece(cableItem, cutFeet)] : []),
+        piece('lug', LUGS_AN_END),
+        piece('lug at source', LUGS_AN_END),
+      ];
+
+/** Every breaker is new money: breakers are listed by panel (110.3(B)). An unknown rating is named, not left out. */
+const breakers = (job: Job, list: readonly Breaker[], runs: readonly Run[]): RequiredWork[] => {
+  const homeRunsOf = (b: Breaker) =>
+    job.homeRuns.filter((h) => h.circuits.some((c) => b.circuits.some((x) => x.id === c))).map((h) => h.id);
+  return [
+    ...list.map((b) => piece(breakerItem(b) ?? `breaker:rating unknown (${b.id})`, 1, homeRunsOf(b))),
+    ...list.flatMap((b) =>
+      b.circuits.flatMap((c) => {
+        const cables = job.homeRuns.filter((h) => h.circuits.includes(c.id));
+        return cables.length > 1
+          ? [
+              piece(
+                'pigtail',
+                cables.length - 1,
+                cables.map((h) => h.id),
+              ),
+            ]
+          : [];
+      }),
+    ),
+    ...runs.flatMap((r) =>
+      r.way === 'cut-in' || r.way === 'new home run' ? [piece('abandoned cable', 1, [r.homeRun])] : [],
+    ),
+  ];
+};
+
+const dayAndAfter = (job: Job, option: Option, circuits: number, service: boolean): RequiredWork[] => [
+  ...(job.survey.grade === 'walk-through' ? [piece('survey')] : []),
+  piece('shutdown'),
+  piece('test'),
+  piece('test circuit', circuits),
+  piece('directory', circuits),
+  piece('inspection', option.kind === 'relocate' ? 2 : 1),
+  piece('permit'),
+  piece('disposal'),
+  piece('second trip'),
+  ...(service ? [piece('utility pull')] : []),
+];
+
+/** Work the option needs whatever the rules say: panel, breakers, old panels, feeder, tests, papers, moves. */
+export const requiredWork = (
+  job: Job,
+  option: Option,
+  answer: RoutingAnswer,
+  plan: Pick<Plan, 'feeder' | 'electrode'>,
+  list: readonly Breaker[],
+  afciAdded: readonly Id[],
+  spacesNeeded: number,
+  feederItem: string | null,
+): RequiredWork[] => {
+  const spliced = answer.runs.filter((r) => SPLICED.has(r.way)).map((r) => r.homeRun);
+  const untraced = job.homeRuns.filter((h) => !h.traced && spliced.includes(h.id)).map((h) => h.id);
+  const patched = answer.work.some((w) => w.item === 'patch' && w.quantity > 0);
+  const service = job.enclosures.some((e) => option.replaces.some((r) => r.enclosure === e.id) && e.role === 'service');
+  const moves = option.moves.flatMap((m): RequiredWork[] => {
+    const cents = job.site.obstacles.find((o) => o.id === m.obstacle)?.moveCents;
+    return [
+      cents === null || cents === undefined ? piece(`move:${m.obstacle}`) : { ...piece(`move:${m.obstacle}`), cents },
+    ];
+  });
+  return [
+    ...newPanel(job, option, spacesNeeded),
+    ...oldPanels(job, option, answer),
+    ...breakers(job, list, answer.runs),
+    ...feeder(plan, answer.feeder.cutLength / 12, feederItem),
+    ...(plan.electrode
+      ? [piece('electrode'), piece(`electrode:${plan.electrode.size}`, plan.electrode.length / 12)]
+      : []),
+    ...(option.serviceDisconnect ? [piece(`service disconnect:${option.serviceDisconnect.amps}`)] : []),
+    piece('trace', untraced.length, untraced),
+    piece('pre-test', spliced.length, spliced),
+    ...(isOldWiring(job) ? [piece('AFCI trouble', afciAdded.length)] : []),
+    ...(patched && (job.house.yearBuilt === 'unknown' || job.house.yearBuilt < LEAD_PAINT_BEFORE)
+      ? [piece('lead-safe set-up')]
+      : []),
+    ...dayAndAfter(job, option, job.circuits.length, service),
+    ...moves,
+  ].filter((w) => w.quantity !== 0);
+};

@@ -1,0 +1,26 @@
+import type { AfciEntry, Box, Finding, Run } from '../facts/result';
+import type { Tally } from '../job/schema';
+import type { PriceTotals } from '../pricing/price';
+import type { TimeAnswer } from '../pricing/time';
+
+/** The six figures every sheet shows, and what they are counted from. Hours to a tenth. */
+export const tallyOf = (
+  parts: {
+    readonly findings: readonly Finding[];
+    readonly runs: readonly Run[];
+    readonly boxes: readonly Box[];
+    readonly afci: readonly AfciEntry[];
+  },
+  totals: PriceTotals,
+  time: TimeAnswer,
+): Tally => ({
+  stops: parts.findings.filter((f) => f.effect === 'stops the job').length,
+  lowCents: totals.low,
+  likelyCents: totals.likely,
+  highCents: totals.high,
+  crewHours: Math.round(time.crewHours * 10) / 10,
+  outageHours: Math.round(time.outageHours * 10) / 10,
+  conductorsSpliced: parts.runs.reduce((n, r) => n + r.conductorsSpliced, 0),
+  boxes: parts.boxes.length,
+  afciAdded: parts.afci.filter((a) => a.required === 'yes').length,
+});

@@ -1,0 +1,18 @@
+import type { Result } from '../facts/result';
+import { compareText } from '../units/order';
+import type { Planned } from './planOption';
+
+const ROUTES = 'routes';
+
+/** What the survey leaves open and what waits for it: rules by id, the load, the routes. One line a field, by path. */
+export const unknownsOf = (planned: readonly Planned[]): Result['unknown'] => {
+  const blocks = new Map<string, Set<string>>();
+  const add = (path: string, what: string) => blocks.set(path, (blocks.get(path) ?? new Set()).add(what));
+  for (const { verdicts, answer } of planned) {
+    for (const v of verdicts) for (const path of v.unknown) add(path, v.rule);
+    for (const a of answer.assumed) add(a.path, ROUTES);
+  }
+  return [...blocks]
+    .map(([path, set]) => ({ path, blocks: [...set].sort(compareText) }))
+    .sort((a, b) => compareText(a.path, b.path));
+};
