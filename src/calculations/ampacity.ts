@@ -1,0 +1,38 @@
+import { PROTECT_AT_AMPACITY } from '../standards/overcurrent';
+import { TERMINALS_RULE } from '../standards/terminals';
+import type { Fault } from '../units/fault';
+import { ok, type Result } from '../units/result';
+import { electricalWords as say } from '../words/en/calcElectrical';
+import { carrying } from './carrying';
+import { EPS } from './refuse';
+import type { CalcInput, CalcOutput } from './types';
+
+/**
+ * `ampacity`: figures base, factor, corrected, usable (A). A verdict only against a breaker, without rounding up to the
+ * next standard rating; terminals not known give 'cannot be told' where they decide.
+ */
+export const calcAmpacity = (input: CalcInput['ampacity']): Result<CalcOutput, Fault> => {
+  const { edition, breakerAmps } = input;
+  const carried = carrying({ ...input, limitRule: null }, edition);
+  if (!carried.ok) return carried;
+  const { base, factor, corrected, usable, usableAtBest, steps } = carried.value;
+  const holds = (amps: number) => breakerAmps !== null && amps >= breakerAmps - EPS;
+  const outcome =
+    breakerAmps === null ? 'value' : holds(usable) ? 'holds' : holds(usableAtBest) ? 'cannot be told' : 'fails';
+  return ok({
+    outcome,
+    figures: { base, factor, corrected, usable },
+    worked: {
+      id: 'ampacity',
+      value: usable,
+      unit: 'A',
+      steps: [
+        ...steps,
+        { say: say.usable, value: usable, unit: 'A', section: TERMINALS_RULE[edition].section },
+        ...(breakerAmps === null
+          ? []
+          : [{ say: say.breaker, value: breakerAmps, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section }]),
+      ],
+    },
+  });
+};
