@@ -11,7 +11,7 @@ import { faultAt } from './pointer';
 export const JSON_LIMITS = { characters: 64_000_000, depth: 40, entries: 20_000, values: 400_000 } as const;
 
 /** Keys that reach an object's prototype. */
-const FORBIDDEN: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
+export const FORBIDDEN_KEYS: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const WORDS: readonly (readonly [string, unknown])[] = [
   ['true', true],
@@ -130,7 +130,7 @@ class Reader {
       if (this.text[this.at] !== '"') this.syntax(jobWords.expectedKey);
       const key = this.string();
       this.path.push(key);
-      if (FORBIDDEN.has(key)) this.refuse('forbidden-key', jobWords.forbiddenKey({ key }));
+      if (FORBIDDEN_KEYS.has(key)) this.refuse('forbidden-key', jobWords.forbiddenKey({ key }));
       if (Object.hasOwn(object, key)) this.refuse('duplicate-key', jobWords.duplicateKey({ key }));
       this.space();
       if (this.text[this.at] !== ':') this.syntax(jobWords.expectedMark({ marks: '":"' }));

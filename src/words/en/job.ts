@@ -73,6 +73,21 @@ export const jobWords = {
   beyondWall: (v: { left: number; right: number; length: number }) =>
     `It reaches from ${v.left} in to ${v.right} in along a wall face that is ${v.length} in long.`,
 
+  noSuchPlace: 'There is nothing at this place of the job.',
+  aRecord: 'a record with an id',
+  option: 'option',
+  edits: {
+    setValue: (v: { key: string }) => `Change ${v.key}`,
+    addRecord: (v: { list: string }) => `Add to ${v.list}`,
+    removeRecord: (v: { list: string; id: string }) => `Remove ${v.id} from ${v.list}`,
+    movePanel: (v: { option: string }) => `Move the panel of ${v.option}`,
+    moveCorner: (v: { wall: string }) => `Move the corner of ${v.wall}`,
+    moveWall: (v: { wall: string }) => `Move wall ${v.wall}`,
+    addOption: (v: { title: string }) => `Add option ${v.title}`,
+    copyOption: (v: { title: string }) => `Copy to option ${v.title}`,
+    rename: (v: { title: string }) => `Rename to ${v.title}`,
+  },
+
   rounded: (v: { path: string; from: number; to: number }) =>
     `${v.path}: ${v.from} in was rounded to ${v.to} in (1/64 in).`,
   filled: (v: { path: string; value: string }) => `${v.path}: was missing in this older file; filled with ${v.value}.`,
