@@ -1,0 +1,124 @@
+import type { CableKind, Metal, TempColumn } from '../standards/cable';
+import { DWELLING_RULE, DWELLING_SHARE, dwellingAmpacity } from '../standards/dwellingService';
+import {
+  NEXT_SIZE_MOST,
+  NEXT_SIZE_RULE,
+  nextStandardSize,
+  PROTECT_AT_AMPACITY,
+  STANDARD_SIZES_RULE,
+  standardSizeBelow,
+  standardSizes,
+} from '../standards/overcurrent';
+import { SMALL_CONDUCTORS_RULE, smallConductorMost } from '../standards/smallConductors';
+import { BEYOND } from '../standards/source';
+import { CONTINUOUS_SHARE, FEEDER_LOAD_RULE } from '../standards/terminals';
+import { columnLimit } from '../standards/wiringMethods';
+import type { Fault } from '../units/fault';
+import { ok, type Result } from '../units/result';
+import type { Edition, In, U } from '../units/types';
+import { electricalWords as say } from '../words/en/calcElectrical';
+import { type Carried, carrying, type Steps } from './carrying';
+import { EPS, tidy } from './refuse';
+
+export interface FeederCase {
+  readonly metal: Metal;
+  readonly awg: string;
+  readonly kind: U<CableKind>;
+  /** Column of the insulation; unmarked = 60. */
+  readonly startColumn: TempColumn;
+  /** Touching thermal insulation along its way. */
+  readonly insulated: boolean;
+  readonly breakerAmps: number;
+  readonly terminals: U<60 | 75>;
+  readonly wholeDwelling: U<boolean>;
+  readonly continuousAmps: number;
+  readonly otherAmps: number;
+  readonly conductors: number;
+  readonly ambientF: number;
+  readonly togetherIn: In | null;
+}
+export interface FeederAnswer {
+  readonly outcome: 'holds' | 'fails' | 'cannot be told';
+  /** A, at the strictest reading of what is not known. */
+  readonly ampacity: number;
+  /** Largest device, A, at the same reading. */
+  readonly breakerMax: number;
+  readonly steps: Steps;
+}
+
+/** Largest device these conductors may have by 240.4: their ampacity, or the next standard rating where it is none. */
+const deviceMost = (amps: number, f: FeederCase, edition: Edition): { most: number; rounded: boolean } => {
+  const isStandard = standardSizes(edition).some((size) => Math.abs(size - amps) <= EPS);
+  const next = nextStandardSize(amps, edition);
+  const mayRound = !isStandard && next !== BEYOND && next <= NEXT_SIZE_MOST;
+  const below = standardSizeBelow(amps, edition);
+  const most = mayRound ? next : below === BEYOND ? 0 : below;
+  return { most: Math.min(most, smallConductorMost(f.metal, f.awg) ?? most), rounded: mayRound };
+};
+
+/** Largest rating of which the ampacity is 83 %, 100 to 400 A; 0 = none. */
+const dwellingMost = (amps: number, edition: Edition): number =>
+  standardSizes(edition).reduce((most, rating) => {
+    const least = dwellingAmpacity(rating);
+    return least !== BEYOND && amps >= least - EPS ? rating : most;
+  }, 0);
+
+/** One reading: terminals at worst or best, whole dwelling or part of it. */
+const reading = (f: FeederCase, usable: number, unadjusted: number, whole: boolean, edition: Edition) => {
+  const load = f.continuousAmps + f.otherAmps;
+  const needed = tidy(CONTINUOUS_SHARE * f.continuousAmps + f.otherAmps);
+  const device = deviceMost(usable, f, edition);
+  const dwelling = whole ? dwellingMost(usable, edition) : 0;
+  const carries = unadjusted >= needed - EPS && usable >= load - EPS;
+  // 310.12 stands in the place of the load for a feeder with the whole dwelling on it.
+  const byDwelling = f.breakerAmps <= dwelling && dwellingAmpacity(f.breakerAmps) !== BEYOND;
+  const holds = f.breakerAmps >= needed - EPS && (byDwelling || (carries && f.breakerAmps <= device.most));
+  return { holds, needed, device, dwelling, breakerMax: Math.max(device.most, dwelling) };
+};
+
+/** Do these conductors carry the load and may this device protect them? NEC 215.2, 215.3, 240.4, 310.12, 110.14(C). */
+export const feederConductors = (f: FeederCase, edition: Edition): Result<FeederAnswer, Fault> => {
+  const limit = columnLimit(f.kind, f.awg, f.insulated);
+  const found = carrying({ ...f, limitColumn: limit.column, limitRule: limit.rule }, edition);
+  if (!found.ok) return found;
+  const c = found.value;
+  const wholes = f.wholeDwelling === 'unknown' ? [false, true] : [f.wholeDwelling];
+  const ends = [
+    [c.usable, c.unadjusted],
+    [c.usableAtBest, c.unadjustedAtBest],
+  ] as const;
+  const readings = ends.flatMap(([usable, unadjusted]) =>
+    wholes.map((whole) => reading(f, usable, unadjusted, whole, edition)),
+  );
+  const strict = readings[0]!;
+  return ok({
+    outcome: readings.every((r) => r.holds) ? 'holds' : readings.some((r) => r.holds) ? 'cannot be told' : 'fails',
+    ampacity: c.usable,
+    breakerMax: strict.breakerMax,
+    steps: [...c.steps, ...feederSteps(f, c, strict, edition)],
+  });
+};
+
+const feederSteps = (f: FeederCase, c: Carried, r: ReturnType<typeof reading>, edition: Edition): Steps => {
+  const load = FEEDER_LOAD_RULE[edition].section;
+  const small = smallConductorMost(f.metal, f.awg);
+  const dwellingSection = DWELLING_RULE[edition].section;
+  return [
+    { say: say.usable, value: c.usable, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section },
+    { say: say.needed, value: r.needed, unit: 'A', section: load },
+    { say: say.beforeFactors, value: c.unadjusted, unit: 'A', section: load },
+    { say: say.loadItself, value: f.continuousAmps + f.otherAmps, unit: 'A', section: load },
+    ...(f.wholeDwelling === true
+      ? [{ say: say.dwellingShare, value: DWELLING_SHARE, unit: '', section: dwellingSection }]
+      : f.wholeDwelling === 'unknown'
+        ? [{ say: say.dwellingUnknown, value: 'unknown', unit: '', section: dwellingSection }]
+        : []),
+    r.device.rounded
+      ? { say: say.nextSize, value: r.device.most, unit: 'A', section: NEXT_SIZE_RULE[edition].section }
+      : { say: say.standardSize, value: r.device.most, unit: 'A', section: STANDARD_SIZES_RULE[edition].section },
+    ...(small === null
+      ? []
+      : [{ say: say.smallConductor, value: small, unit: 'A', section: SMALL_CONDUCTORS_RULE[edition].section }]),
+    { say: say.breakerMax, value: r.breakerMax, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section },
+  ];
+};

@@ -1,0 +1,47 @@
+import { AC_TABLE, impedance } from '../standards/impedance';
+import { isSize } from '../standards/sizes';
+import { BEYOND } from '../standards/source';
+import type { Fault } from '../units/fault';
+import { ok, type Result } from '../units/result';
+import { electricalWords as say } from '../words/en/calcElectrical';
+import { refuse, tidy } from './refuse';
+import type { CalcInput, CalcOutput } from './types';
+
+/** The input names no code year; the table was read for this one. */
+const TABLE_EDITION = 2023;
+const OHMS_LAW = "Ohm's law";
+/** Informational notes to these sections recommend 3 % and 5 %: no rule. */
+const NOTES = '210.19, 215.2 informational notes';
+
+/**
+ * `voltage-drop` of a single-phase two-wire or line-to-line load: figures volts, percent. A resistance entered stands
+ * for the whole impedance; without one, R·cos θ + X·sin θ of Chapter 9 Table 9 at 75 °C.
+ */
+export const calcVoltageDrop = (input: CalcInput['voltage-drop']): Result<CalcOutput, Fault> => {
+  const { volts, amps, feetOneWay, metal, awg, ohmPerKft, raceway, powerFactor } = input;
+  if (!isSize(awg)) return refuse('not-a-size', '/awg', say.notASize({ found: awg }));
+  const table = AC_TABLE[TABLE_EDITION].section;
+  const ohms = ohmPerKft ?? impedance(metal, awg, raceway, powerFactor);
+  if (ohms === BEYOND)
+    return refuse('beyond-table', '/awg', say.notInTable({ what: `${awg} ${metal}, ${raceway}`, table }));
+  const loopFeet = 2 * feetOneWay;
+  const dropped = tidy((loopFeet / 1000) * ohms * amps);
+  const percent = tidy((100 * dropped) / volts);
+  return ok({
+    outcome: 'value',
+    figures: { volts: dropped, percent },
+    worked: {
+      id: 'voltage-drop',
+      value: dropped,
+      unit: 'V',
+      steps: [
+        ohmPerKft === null
+          ? { say: say.ohmTable, value: tidy(ohms), unit: 'ohm/kft', section: table }
+          : { say: say.ohmGiven, value: ohmPerKft, unit: 'ohm/kft', section: OHMS_LAW },
+        { say: say.loop, value: loopFeet, unit: 'ft', section: OHMS_LAW },
+        { say: say.drop, value: dropped, unit: 'V', section: OHMS_LAW },
+        { say: say.dropShare, value: percent, unit: '%', section: NOTES },
+      ],
+    },
+  });
+};
