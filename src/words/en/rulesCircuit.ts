@@ -12,4 +12,6 @@ export const circuitWords = {
   afciLimit: 'Longest extension that is excused',
   afciResult: 'Arc-fault protection required',
   afciEditions: 'Code year not known: answers of all four',
+  afciRemedy: (v: { withSwitch: boolean; shared: boolean }) =>
+    `${v.shared ? 'Two-pole AFCI breaker listed for a shared neutral' : 'AFCI breaker'}, or an outlet branch-circuit AFCI at the first ${v.withSwitch ? 'receptacle or switch' : 'receptacle'} of the circuit.`,
 } as const;

@@ -1,0 +1,7 @@
+/** Sentences that any rule may say. */
+export const rulesWords = {
+  editionUnknown: () => 'The code year in force is not known, and the code years differ on this.',
+  editionLook: () => 'Ask the building department which code year is in force.',
+  answered: (v: { yes: boolean; by: string; on: string; note: string }) =>
+    `${v.yes ? 'Accepted' : 'Refused'} by ${v.by} on ${v.on}${v.note ? `: ${v.note}` : '.'}`,
+} as const;
