@@ -85,15 +85,16 @@ const meant = (issue: Issue): readonly Issue[] | undefined => {
   );
 };
 
+/** Nothing but literal values could stand here. */
+const literalsOnly = (issue: Issue): boolean =>
+  issue.code === 'invalid_value' ||
+  (issue.code === 'invalid_union' && issue.errors.every((branch) => branch.every(literalsOnly)));
+
 const typeOf = (issue: Issue, value: unknown): string => {
   if (value === undefined) return 'missing-key';
   if (issue.code === 'too_small' || issue.code === 'too_big') return 'out-of-range';
-  if (issue.code === 'invalid_value') return 'wrong-value';
-  if (issue.code === 'invalid_union') {
-    const aboutValue = issue.errors.length === 0 || issue.errors.every((b) => b[0]?.code === 'invalid_value');
-    return aboutValue ? 'wrong-value' : 'wrong-type';
-  }
-  return issue.code === 'invalid_key' ? 'wrong-key' : 'wrong-type';
+  if (issue.code === 'invalid_key') return 'wrong-key';
+  return literalsOnly(issue) ? 'wrong-value' : 'wrong-type';
 };
 
 const problemsOf = (document: unknown, issue: Issue, above: Path): Problem[] => {

@@ -50,7 +50,9 @@ export const checkJob = (raw: unknown): Result<Job, Fault> => {
   const parsed = jobSchema.safeParse(raw);
   if (!parsed.success) return err(firstFault(raw, schemaProblems(raw, parsed.error.issues))!);
   const job = parsed.data;
-  const fault = firstFault(raw, [...duplicateIds(job), ...danglingReferences(job), ...measureProblems(job)]);
+  // while an id stands twice, what a name leads to is not settled
+  const fault =
+    firstFault(raw, duplicateIds(job)) ?? firstFault(raw, [...danglingReferences(job), ...measureProblems(job)]);
   return fault ? err(fault) : ok(job);
 };
 

@@ -1,0 +1,19 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { jobSchemaText } from '../src/job/jsonSchema';
+
+/** Files written from the code: `npm run generate`. A test holds each against its text. */
+export const GENERATED: readonly { readonly file: string; readonly text: () => string }[] = [
+  { file: 'docs/schema/job.schema.json', text: jobSchemaText },
+];
+
+const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), '..');
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  for (const { file, text } of GENERATED) {
+    mkdirSync(dirname(resolve(ROOT, file)), { recursive: true });
+    writeFileSync(resolve(ROOT, file), text());
+    process.stderr.write(`${file}\n`);
+  }
+}
