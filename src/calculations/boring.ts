@@ -1,5 +1,12 @@
-import { BORING, type Member, NAIL_SETBACK } from '../standards/boring';
+import { BORING, MEMBERS, type Member, NAIL_SETBACK } from '../standards/boring';
+import type { Fault } from '../units/fault';
+import { err, ok, type Result } from '../units/result';
 import type { U } from '../units/types';
+import { calcMechanicalWords as say } from '../words/en/calcMechanical';
+import { checkNumber, checkNumberOrNull, checkObject, checkOneOf, firstFault } from './inputChecks';
+import { EPS, tidy } from './refuse';
+import type { CalcInput, CalcOutput } from './types';
+import { atLeast, atMost, type Step, step } from './worked';
 
 export type JoistKind = 'sawn' | 'I-joist' | 'open-web truss' | 'LVL';
 
@@ -36,5 +43,61 @@ export const boringLimits = (member: Member, depthIn: number, kind: U<JoistKind>
 export const holeBand = (limits: BoringLimits, depthIn: number, holeIn: number): readonly [number, number] | null => {
   const from = limits.minEdgeIn + holeIn / 2;
   const to = depthIn - from;
-  return holeIn <= limits.maxHoleIn + 1e-9 && from <= to + 1e-9 ? [from, Math.max(from, to)] : null;
+  return holeIn <= limits.maxHoleIn + EPS && from <= to + EPS ? [from, Math.max(from, to)] : null;
+};
+
+const SHARE: Readonly<Record<Member, string>> = { joist: 'one third', 'bearing stud': '40 %', 'other stud': '60 %' };
+
+/**
+ * Pocket calculation 'boring' for solid sawn wood: the limits, and a verdict on the hole or notch given. Without
+ * `edgeIn` a hole holds when it can be placed with wood enough on both sides.
+ */
+export const calcBoring = (input: CalcInput['boring']): Result<CalcOutput, Fault> => {
+  const size = { min: 0, max: 100 };
+  const fault =
+    checkObject('', input) ??
+    firstFault(
+      checkOneOf('/member', input.member, MEMBERS),
+      checkNumber('/depthIn', input.depthIn, { above: 0, max: 100 }),
+      checkNumberOrNull('/holeIn', input.holeIn, size),
+      checkNumberOrNull('/edgeIn', input.edgeIn, size),
+      checkNumberOrNull('/notchIn', input.notchIn, size),
+    );
+  if (fault) return err(fault);
+  const { member, depthIn, holeIn, edgeIn, notchIn } = input;
+  const limits = boringLimits(member, depthIn)!;
+  const rule = BORING[member];
+  const steps: Step[] = [
+    step(say.largestHole({ share: SHARE[member] }), limits.maxHoleIn, 'in', rule.hole.section),
+    step(say.woodAtEdge(), limits.minEdgeIn, 'in', rule.hole.section),
+    step(say.deepestNotch(), limits.maxNotchIn, 'in', rule.notch.section),
+    step(say.deepestEndNotch(), limits.maxEndNotchIn, 'in', rule.notch.section),
+    step(say.nailPlate(), limits.plateUnderIn, 'in', NAIL_SETBACK.bored[2023].section),
+  ];
+  const verdicts: boolean[] = [];
+  if (holeIn !== null) {
+    steps.push(step(say.holeGiven(), holeIn, 'in', rule.hole.section));
+    verdicts.push(atMost(holeIn, limits.maxHoleIn));
+  }
+  if (holeIn !== null || edgeIn !== null) {
+    // The nearer edge of a hole leaves at most half of the wood that is not bored away.
+    const most = (depthIn - (holeIn ?? 0)) / 2;
+    const edge = Math.min(edgeIn ?? most, most);
+    steps.push(step(edgeIn === null ? say.noEdgeGiven() : say.edgeGiven(), edge, 'in', rule.hole.section));
+    verdicts.push(atLeast(edge, limits.minEdgeIn));
+  }
+  if (notchIn !== null) {
+    steps.push(step(say.notchGiven(), notchIn, 'in', rule.notch.section));
+    verdicts.push(atMost(notchIn, limits.maxNotchIn));
+  }
+  return ok({
+    outcome: verdicts.length === 0 ? 'value' : verdicts.every(Boolean) ? 'holds' : 'fails',
+    figures: {
+      maxHoleIn: tidy(limits.maxHoleIn),
+      minEdgeIn: limits.minEdgeIn,
+      maxNotchIn: tidy(limits.maxNotchIn),
+      maxEndNotchIn: tidy(limits.maxEndNotchIn),
+    },
+    worked: { id: 'boring', value: tidy(limits.maxHoleIn), unit: 'in', steps },
+  });
 };

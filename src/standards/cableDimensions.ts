@@ -1,5 +1,5 @@
 import { isKnown } from '../units/types';
-import type { Cable } from './cable';
+import type { Cable, CableKind } from './cable';
 import type { Standing } from './source';
 
 /**
@@ -75,32 +75,40 @@ export const insulatedConductors = (cable: Cable): number | undefined =>
 const own = (table: Readonly<Record<string, CableSize>>, key: string): CableSize | undefined =>
   Object.hasOwn(table, key) ? table[key] : undefined;
 
-/** Outside size of a cable, in; undefined where no figure is known or the survey does not say what the cable is. */
-export const cableDiameter = (cable: Cable): CableSize | undefined => {
-  if (!isKnown(cable.size)) return undefined;
-  const count = insulatedConductors(cable);
-  switch (cable.kind) {
+/** Outside size by kind, size of the ungrounded conductors, insulated conductors and metal; undefined where no figure is known. */
+export const outsideSize = (
+  kind: CableKind,
+  size: string,
+  insulated: number,
+  metal: Cable['metal'],
+): CableSize | undefined => {
+  switch (kind) {
     case 'NM':
-      return cable.metal === 'Cu'
-        ? own(NM_SIZES, `${cable.size}/${count}`)
-        : unsure(own(NM_SIZES, `${cable.size}/${count}`));
+      return metal === 'Cu' ? own(NM_SIZES, `${size}/${insulated}`) : unsure(own(NM_SIZES, `${size}/${insulated}`));
     case 'NM without ground': // narrower by its ground, thicker in an old jacket: the figure with ground is taken
-      return unsure(own(NM_SIZES, `${cable.size}/${count}`));
+      return unsure(own(NM_SIZES, `${size}/${insulated}`));
     case 'AC':
     case 'MC':
-      return own(ARMORED_SIZES, `${cable.size}/${count}`);
+      return own(ARMORED_SIZES, `${size}/${insulated}`);
     case 'UF':
-      return own(UF_SIZES, `${cable.size}/${count}`);
+      return own(UF_SIZES, `${size}/${insulated}`);
     case 'SE-R': {
-      const size = count === 3 ? own(SER_SIZES, cable.size) : undefined;
-      if (!size || cable.metal === 'Al') return size;
-      return round(Math.round(size.majorIn * COPPER_SER * 1000) / 1000, 'unverified');
+      const found = insulated === 3 ? own(SER_SIZES, size) : undefined;
+      if (!found || metal === 'Al') return found;
+      return round(Math.round(found.majorIn * COPPER_SER * 1000) / 1000, 'unverified');
     }
     default:
       return undefined;
   }
 };
 const unsure = (size: CableSize | undefined): CableSize | undefined => size && { ...size, standing: 'unverified' };
+
+/** Outside size of a cable, in; undefined where no figure is known or the survey does not say what the cable is. */
+export const cableDiameter = (cable: Cable): CableSize | undefined => {
+  const count = insulatedConductors(cable);
+  if (!isKnown(cable.size) || !isKnown(cable.kind) || count === undefined) return undefined;
+  return outsideSize(cable.kind, cable.size, count, cable.metal);
+};
 
 /** Jacket colors of NM since about 2001: a habit of makers, not a code rule. */
 export const NM_JACKET_COLOR: Readonly<Record<string, string>> = {

@@ -41,6 +41,8 @@ export const calcMechanicalWords = {
   conductorShareStep: () => 'conductors as a share of the section',
   totalShareStep: () => 'conductors, splices and taps as a share of the section',
 
+  shareMost: () => 'of which at most',
+
   straightPull: (v: { times: number; largest: number }) =>
     `straight pull: ${v.times} times the largest trade size, ${shown(v.largest)} in`,
   anglePull: (v: { times: number; largest: number }) =>
