@@ -1,6 +1,7 @@
 import type { UnitMills, Work } from '../facts/work';
 import type { Practice, PriceBook } from '../job/schema';
 import { type Mills, roundHalfAway } from '../units/money';
+import { compareText } from '../units/order';
 import type { Cents } from '../units/types';
 import { assemblyOf } from './items';
 
@@ -71,4 +72,26 @@ export const directMills = (work: readonly PricedWork[], book: PriceBook, practi
       0,
     ),
   );
+};
+
+/** One material and how much of it work takes; unit as in the price book. */
+export interface MaterialNeed {
+  readonly id: string;
+  readonly quantity: number;
+  readonly unit: string;
+}
+/** The materials all the work takes, sorted by id: what has to be bought before waste and whole coils. */
+export const materialsOf = (work: readonly Work[], book: PriceBook): MaterialNeed[] => {
+  const { materials } = indexBook(book);
+  const needs = new Map<string, MaterialNeed>();
+  for (const { item, quantity } of [...work].sort((a, b) => compareText(a.item, b.item)))
+    for (const part of assemblyOf(item)?.materials ?? []) {
+      const unit = materials.get(part.id)?.unit ?? 'each';
+      needs.set(part.id, {
+        id: part.id,
+        quantity: (needs.get(part.id)?.quantity ?? 0) + quantity * part.quantity,
+        unit,
+      });
+    }
+  return [...needs.values()].sort((a, b) => compareText(a.id, b.id));
 };

@@ -58,37 +58,36 @@ const BY_THE_FOOT: Readonly<Record<string, number>> = {
   '1/0-1/0-1/0-2 Cu SER': 24.5,
   '2/0-2/0-2/0-1 Cu SER': 30.2,
 };
-const WIRE: Readonly<Record<string, number>> = {
-  '14 Cu': 0.16,
-  '12 Cu': 0.23,
-  '10 Cu': 0.38,
-  '8 Cu': 0.68,
-  '6 Cu': 1.02,
-  '4 Cu': 1.62,
-  '3 Cu': 2.02,
-  '2 Cu': 2.52,
-  '1 Cu': 3.3,
-  '1/0 Cu': 3.95,
-  '2/0 Cu': 4.9,
-  '3/0 Cu': 6.1,
-  '4/0 Cu': 7.6,
-  '6 Al': 0.42,
-  '4 Al': 0.52,
-  '2 Al': 0.7,
-  '1 Al': 0.98,
-  '1/0 Al': 1.14,
-  '2/0 Al': 1.34,
-  '3/0 Al': 1.66,
-  '4/0 Al': 1.96,
+/** Single conductors and an EGC in a raceway, by the foot of raceway: size / insulated conductors. */
+const IN_RACEWAY: Readonly<Record<string, number>> = {
+  '8/3 Cu in raceway': 2.5,
+  '6/3 Cu in raceway': 3.6,
+  '4/3 Cu in raceway': 5.6,
+  '3/3 Cu in raceway': 6.8,
+  '2/3 Cu in raceway': 8.4,
+  '1/3 Cu in raceway': 10.9,
+  '1/0/3 Cu in raceway': 13,
+  '2/0/3 Cu in raceway': 15.9,
+  '3/0/3 Cu in raceway': 19.8,
+  '4/0/3 Cu in raceway': 24.4,
+  '6/3 Al in raceway': 1.6,
+  '4/3 Al in raceway': 2,
+  '2/3 Al in raceway': 2.6,
+  '1/3 Al in raceway': 3.5,
+  '1/0/3 Al in raceway': 4.1,
+  '2/0/3 Al in raceway': 4.8,
+  '3/0/3 Al in raceway': 5.9,
+  '4/0/3 Al in raceway': 7,
 };
+/** Copper, bare or insulated. */
 const ELECTRODE: Readonly<Record<string, number>> = {
-  '8 Cu': 0.8,
-  '6 Cu': 1.15,
-  '4 Cu': 1.8,
-  '2 Cu': 2.75,
-  '1/0 Cu': 4.2,
-  '2/0 Cu': 5.2,
-  '3/0 Cu': 6.4,
+  '8': 0.8,
+  '6': 1.15,
+  '4': 1.8,
+  '2': 2.75,
+  '1/0': 4.2,
+  '2/0': 5.2,
+  '3/0': 6.4,
 };
 
 /** Coil and spool lengths (ft) and what a foot costs in them, against the 250 ft coil. Lengths: common practice, no source. */
@@ -112,9 +111,9 @@ const byTheFoot = (family: string, list: Readonly<Record<string, number>>): Mate
     source: INVENTED,
   }));
 
-/** Cable by the foot (`cable:12/2 NM`), as coils (`cable:12/2 NM@250`), single conductors and electrode conductors. */
+/** Cable by the foot (`cable:12/2 NM`), as coils (`cable:12/2 NM@250`) and electrode conductors. */
 export const cableMaterials: readonly Material[] = [
-  ...byTheFoot('cable', { ...COILED, ...BY_THE_FOOT }),
+  ...byTheFoot('cable', { ...COILED, ...BY_THE_FOOT, ...IN_RACEWAY }),
   ...Object.entries(COILED).flatMap(([name, dollars]) =>
     Object.entries(coilsOf(name)).map(([feet, factor]) => ({
       id: `cable:${name}@${feet}`,
@@ -123,6 +122,5 @@ export const cableMaterials: readonly Material[] = [
       source: INVENTED,
     })),
   ),
-  ...byTheFoot('wire', WIRE),
   ...byTheFoot('electrode', ELECTRODE),
 ];

@@ -226,7 +226,6 @@ const buy =
 /** Items with a kind after the colon: `cable:12/2 NM`. */
 export const FAMILIES = {
   cable: buy('cable', 'ft', 'before outage', 'cable cut, waste included in the price'),
-  wire: buy('wire', 'ft', 'before outage', 'single conductor in a raceway'),
   connector: buy('connector', 'each', 'before outage', 'cable connector of that trade size'),
   box: (kind: string) =>
     assembly('each', 'before outage', 'splice box with cover, hung', [one(`box:${kind}`)], [one(boxTask(kind))]),

@@ -169,6 +169,6 @@ export const directLines = (work: readonly PricedWork[], books: BookIndex, grade
 export const groupOf = ({ kind, item }: Line): Group => {
   if (kind === 'labor') return 'labor';
   if (kind !== 'material') return 'single';
-  if (!/^(cable|wire|electrode):/.test(item)) return 'parts';
+  if (!/^(cable|electrode):/.test(item)) return 'parts';
   return / Al( |$)/.test(item) ? 'aluminum' : 'copper';
 };
