@@ -1,6 +1,8 @@
 import type { Job, Option } from '../job/schema';
 import type { Mills } from '../units/money';
 import type { Id, In, Pt3 } from '../units/types';
+import type { Frame } from './networkFrame';
+import type { Region } from './networkFraming';
 
 /**
  * The cable network: every place a cable may lie, as a graph. Search lengths are whole 1/64 in, in a frame turned to
@@ -62,9 +64,13 @@ export interface Network {
   readonly len: Int32Array;
   readonly cls: Uint8Array;
   /** Joists and plates crossed, in halves: one on an edge's end counts a half on either side, so that a path through it counts one. */
-  readonly halves: Uint16Array;
+  readonly halves: Int32Array;
   /** Wall faces by id, with the spacing of their studs (1/64 in) or 0 where nothing is bored. */
   readonly faces: readonly { readonly id: Id; readonly wall: Id; readonly studs64: number }[];
+  /** Index into `framing` of an edge among the joists, or -1. */
+  readonly region: Int8Array;
+  readonly frame: Frame;
+  readonly framing: readonly Region[];
   readonly assumed: readonly Assumed[];
   readonly made: Made;
   /** Node at a point of the job that was a terminal, a run point or a panel entry; key from `pointKey`. */

@@ -1,0 +1,107 @@
+import { bounds } from '../geometry/polygon';
+import type { Pt } from '../units/types';
+import { onFace } from './faces';
+import { snap } from './networkFrame';
+import { bayMiddles } from './networkFraming';
+import type { Ground } from './networkGround';
+import type { Spot } from './networkLocate';
+import { LAYER } from './types';
+
+/**
+ * The lines of the grid (after Hanan 1966, weighted case after Davoodi, Enamzadeh and Safari, CCCG 2020): one at every
+ * surface where a price or a permission changes, one through every terminal, one in the middle of every bay. Between
+ * two neighboring lines the cost of a path is linear in its place, so that a cheapest path on the lines is a cheapest
+ * path. Whole 1/64 in, sorted.
+ */
+export interface Lines {
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  readonly zs: readonly number[];
+  /** Segments askew to the frame that also get a node wherever a line meets them. */
+  readonly skew: readonly (readonly [Pt, Pt])[];
+}
+
+/** Most crossings of lines in one layer: a room of thirty obstacles has under 20 000. */
+const MOST_CROSSINGS = 400_000;
+
+const sorted = (set: ReadonlySet<number>) => [...set].sort((a, b) => a - b);
+
+/** Lines that may go leave first from the densest places: what stays is at least `step` apart from the one before. */
+const thinned = (hard: ReadonlySet<number>, soft: ReadonlySet<number>, step: number): number[] => {
+  const kept: number[] = [];
+  for (const c of sorted(new Set([...hard, ...soft])))
+    if (hard.has(c) || kept.length === 0 || c - kept[kept.length - 1]! >= step) kept.push(c);
+  return kept;
+};
+
+const isSkew = ([a, b]: readonly [Pt, Pt]) => a[0] !== b[0] && a[1] !== b[1];
+const sides = (ring: readonly Pt[]): (readonly [Pt, Pt])[] =>
+  ring.map((p, i) => [p, ring[(i + 1) % ring.length]!] as const);
+
+export const drawLines = (
+  ground: Ground,
+  spots: readonly Spot[],
+  runs: readonly (readonly [Pt, Pt])[],
+  more: readonly Pt[],
+): Lines => {
+  const hard = [new Set<number>(), new Set<number>()] as const;
+  const soft = [new Set<number>(), new Set<number>()] as const;
+  const zs = new Set<number>();
+  const put = (to: typeof hard, p: Pt) => {
+    to[0].add(Math.round(p[0]));
+    to[1].add(Math.round(p[1]));
+  };
+  for (const p of ground.room) put(hard, p);
+  for (const spot of spots) {
+    put(hard, spot.surface);
+    if (spot.layer === LAYER.wall) zs.add(spot.at[2]);
+  }
+  ground.faces.forEach((face, i) => {
+    put(hard, face.from);
+    put(hard, face.to);
+    if (face.top !== null) zs.add(face.top);
+    for (const ring of ground.patches[i]!)
+      for (const [chain, z] of ring) {
+        if (chain >= 0 && chain <= face.end) put(soft, onFace(face, chain));
+        if (z > 0) zs.add(z);
+      }
+  });
+  for (const rings of [...ground.bars.joists, ...ground.bars.below])
+    for (const ring of rings) for (const p of ring) put(soft, p);
+  const zones = [...ground.covers, ...ground.bays, ...ground.regions].flatMap((zone) => (zone.ring ? [zone.ring] : []));
+  for (const ring of zones) for (const p of ring) put(hard, p);
+  const room = bounds(ground.room);
+  for (const region of ground.regions) {
+    if (region.across === null) continue;
+    const box = region.ring ? bounds(region.ring) : room;
+    const from = region.across === 0 ? Math.max(box.minX, room.minX) : Math.max(box.minY, room.minY);
+    const to = region.across === 0 ? Math.min(box.maxX, room.maxX) : Math.min(box.maxY, room.maxY);
+    for (const c of bayMiddles(region, from, to)) soft[region.across].add(c);
+  }
+  for (const p of more) put(hard, p);
+
+  const keep = ([set, least, most]: readonly [Set<number>, number, number]) => {
+    for (const c of set) if (c < least || c > most) set.delete(c);
+  };
+  for (const group of [hard, soft]) {
+    keep([group[0], room.minX, room.maxX]);
+    keep([group[1], room.minY, room.maxY]);
+  }
+  let step = 1;
+  let xs = thinned(hard[0], soft[0], step);
+  let ys = thinned(hard[1], soft[1], step);
+  while (xs.length * ys.length > MOST_CROSSINGS && step < 1024) {
+    step *= 2;
+    xs = thinned(hard[0], soft[0], step);
+    ys = thinned(hard[1], soft[1], step);
+  }
+  const bodies = ground.barriers.filter((b) => b.what === 'partition');
+  const skew = [
+    ...sides(ground.room),
+    ...zones.flatMap(sides),
+    ...ground.faces.map((f) => [f.from, f.to] as const),
+    ...bodies.flatMap((b) => sides(b.outline.map((p) => snap(ground.frame, p)))),
+    ...runs,
+  ].filter(isSkew);
+  return { xs, ys, zs: sorted(zs), skew };
+};

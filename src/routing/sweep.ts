@@ -1,0 +1,100 @@
+import type { Network, Source, Sweep } from './types';
+
+/**
+ * One-to-all cheapest costs with a queue of buckets (Dial 1969), label-correcting inside a bucket, so that its width
+ * changes the time and never the answer. All costs are whole numbers.
+ */
+
+interface Pool {
+  value: Int32Array;
+  key: Float64Array;
+  next: Int32Array;
+}
+const emptyPool = (size: number): Pool => ({
+  value: new Int32Array(size),
+  key: new Float64Array(size),
+  next: new Int32Array(size),
+});
+const grown = (pool: Pool): Pool => {
+  const larger = emptyPool(pool.value.length * 2);
+  larger.value.set(pool.value);
+  larger.key.set(pool.key);
+  larger.next.set(pool.next);
+  return larger;
+};
+
+const span = (weights: Float64Array): readonly [least: number, most: number] => {
+  let least = Number.POSITIVE_INFINITY;
+  let most = 1;
+  for (const w of weights) {
+    if (w < least) least = w;
+    if (w > most) most = w;
+  }
+  return [Math.min(least, most), most];
+};
+
+/** Most buckets in the ring: a far start cost must not ask for more memory than the graph itself. */
+const MOST_BUCKETS = 1 << 17;
+
+/** Costs of every node from the cheapest source. Nodes dearer than `limit` may be left unreached. */
+export const sweep = (
+  network: Network,
+  weights: Float64Array,
+  sources: readonly Source[],
+  limit = Number.POSITIVE_INFINITY,
+): Sweep => {
+  const { off, to, nodeCount } = network;
+  const dist = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
+  const [least, most] = span(weights);
+  const lowest = Math.min(...sources.map((s) => s.cost), Number.POSITIVE_INFINITY);
+  const highest = Math.max(...sources.map((s) => s.cost), 0);
+  if (sources.length === 0) return { network, weights, sources, dist };
+  const widest = Math.max(most, highest - lowest);
+  const width = Math.max(least, most / 1024, widest / (MOST_BUCKETS - 4));
+  let buckets = 4;
+  while (buckets < Math.ceil(widest / width) + 2) buckets *= 2;
+  const mask = buckets - 1;
+  const head = new Int32Array(buckets).fill(-1);
+  let pool = emptyPool(weights.length + nodeCount + 16);
+  let used = 0;
+  let waiting = 0;
+  const push = (node: number, cost: number) => {
+    if (used === pool.value.length) pool = grown(pool);
+    const bucket = Math.floor((cost - lowest) / width) & mask;
+    pool.value[used] = node;
+    pool.key[used] = cost;
+    pool.next[used] = head[bucket]!;
+    head[bucket] = used++;
+    waiting++;
+  };
+  for (const { node, cost } of sources) {
+    if (cost >= dist[node]! || cost > limit) continue;
+    dist[node] = cost;
+    push(node, cost);
+  }
+  let bucket = 0;
+  while (waiting > 0) {
+    let item = head[bucket]!;
+    if (item < 0) {
+      bucket = (bucket + 1) & mask;
+      continue;
+    }
+    head[bucket] = -1;
+    while (item >= 0) {
+      const u = pool.value[item]!;
+      const cost = pool.key[item]!;
+      item = pool.next[item]!;
+      waiting--;
+      if (cost > dist[u]!) continue;
+      for (let e = off[u]!; e < off[u + 1]!; e++) {
+        const v = to[e]!;
+        const through = cost + weights[e]!;
+        if (through < dist[v]! && through <= limit) {
+          dist[v] = through;
+          push(v, through);
+        }
+      }
+    }
+  }
+  return { network, weights, sources, dist };
+};
