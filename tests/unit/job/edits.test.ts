@@ -125,7 +125,7 @@ test('a panel moves to another wall, but not off it', () => {
   const now = after({ edit: 'move panel', option: 'relocate-a', on });
   expect(now.options[1]!.enclosure.on).toEqual(on);
   expect(now.enclosures).toBe(job.enclosures);
-  expect(fault({ edit: 'move panel', option: 'relocate-a', on: { ...on, left: 120 } })).toMatchObject({
+  expect(fault({ edit: 'move panel', option: 'relocate-a', on: { ...on, left: 170 } })).toMatchObject({
     type: 'beyond-wall',
     path: '/options/1/enclosure/on/left',
   });

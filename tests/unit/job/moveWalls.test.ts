@@ -17,10 +17,10 @@ test('a wall pushed out takes its corners, the cables stapled to it and the edge
   expect(now.site.outline.map((c) => c.at)).toEqual([
     [0, 0],
     [0, 174],
-    [132, 174],
+    [180, 174],
     [384, 168],
     [384, 0],
-    [132, 0],
+    [180, 0],
   ]);
   expect(group(now, 'g-east').path.slice(0, 3)).toEqual([
     [37.25, 174, 72],
@@ -30,11 +30,11 @@ test('a wall pushed out takes its corners, the cables stapled to it and the edge
   expect(now.feeder.path.at(-1)).toEqual([40, 174, 72]);
   expect(now.site.areas[0]!.outline).toEqual([
     [0, 0],
-    [132, 0],
-    [132, 174],
+    [180, 0],
+    [180, 174],
     [0, 174],
   ]);
-  expect(now.site.partitions[0]!.from).toEqual([132, 174]);
+  expect(now.site.partitions[0]!.from).toEqual([180, 174]);
 });
 
 test('what hangs on a moved wall keeps its distance from the left end of its face', () => {
@@ -70,16 +70,16 @@ test('a partition carries the cable on its faces, not what stands elsewhere', ()
     edit: 'set value',
     path: '/cableGroups/3/path',
     value: [
-      [129.75, 60, 50],
-      [129.75, 60, 90],
+      [177.75, 60, 50],
+      [177.75, 60, 90],
       [100, 60, 90],
     ],
   };
   const now = after(after(job, riser), { edit: 'move wall', wall: 'new-wall', by: [10, 0] });
-  expect(now.site.partitions[0]).toMatchObject({ from: [142, 168], to: [142, 0] });
+  expect(now.site.partitions[0]).toMatchObject({ from: [190, 168], to: [190, 0] });
   expect(group(now, 'g-wall').path).toEqual([
-    [139.75, 60, 50],
-    [139.75, 60, 90],
+    [187.75, 60, 50],
+    [187.75, 60, 90],
     [100, 60, 90],
   ]);
   expect(now.options[2]!.enclosure.on).toBe(job.options[2]!.enclosure.on);

@@ -137,7 +137,7 @@ export const MEASURES: readonly Row[] = [
   ],
   [
     'a new panel beyond its wall',
-    changed((j) => (j.options[1].enclosure.on.left = 118)),
+    changed((j) => (j.options[1].enclosure.on.left = 170)),
     'beyond-wall',
     '/options/1/enclosure/on/left',
   ],
