@@ -14,6 +14,9 @@ export interface ExistingPath {
   readonly marks: readonly In[];
 }
 
+/** Float noise off: far under 1/64 in, and exact for whole parts of it. */
+const clean = (x: number): number => Math.round(x * 2 ** 20) / 2 ** 20;
+
 /** Length of a path up to each of its corners. */
 const chainages = (path: readonly Pt3[]): In[] => {
   const list = [0];
@@ -32,7 +35,8 @@ export const pointAlong = (path: readonly Pt3[], chain: In): Pt3 => {
     if (chain > to && i + 1 < path.length) continue;
     const t = to > from ? Math.min(1, Math.max(0, (chain - from) / (to - from))) : 0;
     const [a, b] = [path[i - 1]!, path[i]!];
-    return [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, a[2] + (b[2] - a[2]) * t];
+    const at = (k: 0 | 1 | 2) => clean(a[k] + (b[k] - a[k]) * t);
+    return [at(0), at(1), at(2)];
   }
   return path[0]!;
 };
@@ -86,7 +90,7 @@ export const crossings = (
       if (Math.abs(step) < 1e-6) return;
       for (const c of list) {
         const t = (c - a[axis]!) / step;
-        if (t > 1e-9 && t < 1 - 1e-9) chains.add(lengths[i - 1]! + t * (lengths[i]! - lengths[i - 1]!));
+        if (t > 1e-9 && t < 1 - 1e-9) chains.add(clean(lengths[i - 1]! + t * (lengths[i]! - lengths[i - 1]!)));
       }
     });
   }

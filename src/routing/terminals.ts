@@ -1,4 +1,4 @@
-import { strictlyInside } from '../geometry/polygon';
+import { SAME_PLACE_IN, strictlyInside } from '../geometry/polygon';
 import type { Enclosure, Site } from '../job/schema';
 import { enclosureOnFace, faceOf, pointOnFace, wallFaces } from '../job/site';
 import type { In, Pt3 } from '../units/types';
@@ -54,7 +54,8 @@ export const attach = (
   const key = placeKey(x, y);
   const own = (to: number | undefined, cls: EdgeClass): number => {
     if (to !== undefined && g.x[to] === spot.at[0] && g.y[to] === spot.at[1] && g.z[to] === spot.at[2]) {
-      if (exact) [g.px[to], g.py[to], g.pz[to]] = spot.point;
+      const off = Math.hypot(g.px[to]! - spot.point[0], g.py[to]! - spot.point[1]);
+      if (exact && off > SAME_PLACE_IN) [g.px[to], g.py[to], g.pz[to]] = spot.point;
       return to;
     }
     const node = addNode(g, LAYER.loose, -1, spot.at, spot.point);
