@@ -1,6 +1,6 @@
 import { cutList } from '../cutlist/cutList';
-import { orderList } from '../cutlist/order';
-import type { AfciEntry, Finding, Grade, Plan } from '../facts/result';
+import { type Need, orderList } from '../cutlist/order';
+import type { AfciEntry, Finding, Grade, Plan, Price } from '../facts/result';
 import type { RoutingAnswer, Solve } from '../facts/routing';
 import type { RuleFacts, Verdict } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
@@ -150,10 +150,18 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     price: blocked ? { ...priced, complete: false } : priced,
     time: time.plan,
     cuts,
-    order: orderList(taken, cuts),
+    order: orderList(needsOf(priced), cuts, book),
     proof: answer.proof,
   };
   return { plan, verdicts, answer };
+};
+
+/** What the lines take of each material, one figure a material. */
+const needsOf = (priced: Price): Need[] => {
+  const needs = new Map<string, Need>();
+  for (const { kind, item, quantity, unit } of priced.lines)
+    if (kind === 'material') needs.set(item, { id: item, unit, quantity: (needs.get(item)?.quantity ?? 0) + quantity });
+  return [...needs.values()];
 };
 
 const connectorsIn = (work: readonly RequiredWork[]): Plan['connectors'] => {

@@ -1,4 +1,3 @@
-import { boxCatalogue } from '../calculations/boxFill';
 import type { Grade } from '../facts/result';
 import type { BoxKind, RoutingAsk } from '../facts/routing';
 import type { LoadFacts } from '../facts/ruling';
@@ -9,6 +8,7 @@ import { panelLoad } from '../loads/panelLoad';
 import { unitMills } from '../pricing/assemblies';
 import { defaultBook } from '../pricing/defaultBook';
 import { afciDemands } from '../rules/afci';
+import { boxCatalogue } from '../standards/boxCatalogue';
 import type { Cable } from '../standards/cable';
 import { afciPenalties } from './penalties';
 

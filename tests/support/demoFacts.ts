@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+import type { Pt3 } from '../../src/units/types';
+
+/** The tables of demo/FACTS.md as data. A row is read by the names in its table's head. */
+const text = readFileSync(new URL('../../demo/FACTS.md', import.meta.url), 'utf8');
+
+const cells = (line: string): string[] =>
+  line
+    .split('|')
+    .slice(1, -1)
+    .map((c) => c.trim());
+
+type Cells = (column: string) => string;
+const table = (heading: string): Cells[] => {
+  const start = text.indexOf(`\n## ${heading}`);
+  if (start < 0) throw new Error(`demo/FACTS.md has no "${heading}"`);
+  const lines = text.slice(start).split('\n');
+  const first = lines.findIndex((l) => l.startsWith('|'));
+  const end = lines.findIndex((l, i) => i > first && !l.startsWith('|'));
+  const head = cells(lines[first]!);
+  return lines.slice(first + 2, end).map((line) => {
+    const row = cells(line);
+    return (column) => {
+      const i = head.indexOf(column);
+      if (i < 0 || row[i] === undefined) throw new Error(`"${heading}" has no column "${column}"`);
+      return row[i];
+    };
+  });
+};
+
+const number = (cell: string): number => {
+  if (!/^\d+(\.\d+)?$/.test(cell)) throw new Error(`not a number in demo/FACTS.md: ${cell}`);
+  return Number(cell);
+};
+const numbers = (cell: string): number[] => cell.split(' + ').map(number);
+export const sum = (parts: readonly number[]): number => parts.reduce((a, b) => a + b, 0);
+
+const place = (row: Cells) => ({ job: row('job'), option: row('option'), homeRun: row('home run') });
+
+/** Cables drawn back and used again. */
+export const reuseFacts = table('Reused cables').map((row) => ({
+  ...place(row),
+  pivot: numbers(row('pivot')),
+  path: numbers(row('path')),
+  sum: number(row('sum')),
+  spare: number(row('spare')),
+  spareAtLeast: number(row('spare at least')),
+  spareAtMost: number(row('spare at most')),
+}));
+
+/** Cables lengthened or replaced. */
+export const newCableFacts = table('New cable').map((row) => ({
+  ...place(row),
+  ways: row('ways').split(', '),
+  path: numbers(row('path by hand')),
+  codeLength: number(row('code length')),
+  slack: number(row('slack')),
+  free: number(row('free')),
+  cutLength: number(row('cut length')),
+  codeAtLeast: number(row('code at least')),
+  codeAtMost: number(row('code at most')),
+}));
+
+/** Where circuits pass 6 ft as the washer job's option relocate-a moves right. */
+export const stepFacts = table('Job (a): what moving').map((row) => ({
+  homeRuns: row('cables').match(/h-[\w-]+/g) ?? [],
+  leavesAtX: number(row('leave at')),
+  sheath: number(row('s')),
+  farthestByCorner: number(row('farthest L, corner')),
+  farthestByMiddle: number(row('farthest L, middle')),
+}));
+
+/** Corners of a path with their distance from its start. */
+export const pathOf = (path: readonly Pt3[]): { readonly point: Pt3; readonly chain: number }[] => {
+  let chain = 0;
+  return path.map((point, i) => {
+    const before = path[i - 1];
+    if (before) chain += Math.hypot(...point.map((v, axis) => v - before[axis]!));
+    return { point, chain };
+  });
+};

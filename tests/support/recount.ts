@@ -1,0 +1,118 @@
+import type { Plan } from '../../src/facts/result';
+import type { Job, Option, PriceBook } from '../../src/job/schema';
+import { cableTrade } from '../../src/standards/cableNames';
+import { holesOf, newLength } from './walkLegs';
+
+/**
+ * Counts a plan again from its legs, boxes, rows and directory, and prices the counts by the book.
+ * Imports nothing from routing/ or pricing/: types, the job and cable names only.
+ */
+
+const ceilTo = (x: number, step: number) => Math.ceil(x / step - 1e-9) * step;
+
+/** What the crew cuts for a run, from its legs and the job's practice. */
+export const cutLengthOf = (job: Job, run: Plan['runs'][number]): number => {
+  const { practice } = job;
+  const path = newLength(run);
+  const whole =
+    path + Math.max(path * practice.slackShare, practice.slackMinimum) + practice.freeInBox + practice.tailInPanel;
+  return Math.max(practice.shortestPiece, ceilTo(whole, practice.cutStep));
+};
+
+export interface Difference {
+  readonly what: string;
+  readonly counted: number;
+  readonly printed: number;
+}
+
+const near = (a: number, b: number, tolerance: number) => Math.abs(a - b) <= tolerance;
+
+/** Quantities that stand in the plan's legs, boxes, rows and directory, by price book id. */
+const counts = (job: Job, plan: Plan) => {
+  const feet = new Map<string, number>();
+  const routed = plan.runs.filter((r) => r.blockedBy.length === 0);
+  for (const run of routed) {
+    if (!run.newCable || run.way === 'new home run') continue; // its hidden part is not in the legs
+    const id = `cable:${cableTrade(run.newCable)}`;
+    feet.set(id, (feet.get(id) ?? 0) + cutLengthOf(job, run) / 12);
+  }
+  const boxes = new Map<string, number>();
+  for (const box of plan.boxes)
+    if (box.on === 'joist' || box.on === 'wall') boxes.set(`box:${box.size}`, (boxes.get(`box:${box.size}`) ?? 0) + 1);
+  return { feet, boxes };
+};
+
+const materialQuantity = (plan: Plan, item: string) =>
+  plan.price.lines.filter((l) => l.kind === 'material' && l.item === item).reduce((n, l) => n + l.quantity, 0);
+
+/** Each printed figure that a recount does not confirm. Empty = the plan adds up. */
+export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): Difference[] => {
+  const out: Difference[] = [];
+  const check = (what: string, counted: number, printed: number, tolerance = 1e-6) => {
+    if (!near(counted, printed, tolerance)) out.push({ what, counted, printed });
+  };
+  const routed = plan.runs.filter((r) => r.blockedBy.length === 0);
+
+  for (const run of routed) {
+    if (run.way === 'new home run') continue;
+    check(`code length of ${run.homeRun}`, newLength(run), run.codeLength, 1 / 64);
+    if (run.newCable) check(`cut length of ${run.homeRun}`, cutLengthOf(job, run), run.cutLength);
+    const holes = holesOf(job, run);
+    if (!Number.isNaN(holes)) check(`joists bored by ${run.homeRun}`, holes, run.holes);
+  }
+
+  const { feet, boxes } = counts(job, plan);
+  const others = new Set(
+    plan.runs.flatMap((r) => (r.way === 'new home run' && r.newCable ? [`cable:${cableTrade(r.newCable)}`] : [])),
+  );
+  if (plan.feeder.way !== 'kept') others.add(`cable:${cableTrade(plan.feeder.cable)}`);
+  for (const [id, n] of feet) if (!others.has(id)) check(id, n, materialQuantity(plan, id), 1e-4);
+  for (const [id, n] of boxes) check(id, n, materialQuantity(plan, id));
+  check(
+    'boxes',
+    [...boxes.values()].reduce((a, b) => a + b, 0),
+    plan.boxes.filter((b) => b.on === 'joist' || b.on === 'wall').length,
+  );
+  check(
+    'conductors spliced',
+    plan.runs.reduce((n, r) => n + r.conductorsSpliced, 0),
+    plan.tally.conductorsSpliced,
+  );
+  check('AFCI gained', plan.afci.filter((a) => a.required === 'yes').length, plan.tally.afciAdded);
+
+  // breakers: one a circuit in the directory, one a shared-neutral pair
+  const inPanel = new Set(plan.directory.flatMap((d) => (d.circuit === null ? [] : [d.circuit])));
+  const breakers = job.circuits.filter(
+    (c) => inPanel.has(c.id) && !(c.partner !== null && inPanel.has(c.partner) && c.partner < c.id),
+  ).length;
+  const bought = plan.price.lines
+    .filter((l) => l.kind === 'material' && /^breaker:[12]p/.test(l.item) && !(l.rule ?? '').startsWith('FDR'))
+    .reduce((n, l) => n + l.quantity, 0);
+  const unknownRatings = plan.price.missing.filter((m) => m.startsWith('breaker:')).length;
+  check('breakers', breakers, bought + unknownRatings);
+
+  for (const line of plan.price.lines) {
+    if (line.kind === 'material') {
+      const dollars = book.materials.find((m) => m.id === line.item)?.dollars ?? Number.NaN;
+      check(`price of ${line.id}`, Math.round(dollars * line.quantity * 100 + 1e-9), line.likelyCents, 0.5);
+    }
+    if (line.kind === 'labor')
+      check(
+        `price of ${line.id}`,
+        Math.round(book.dollarsPerCrewHour * line.quantity * 100 + 1e-9),
+        line.likelyCents,
+        0.5,
+      );
+  }
+  check(
+    'the whole',
+    plan.price.lines.reduce((n, l) => n + l.likelyCents, 0),
+    plan.tally.likelyCents,
+  );
+  for (const move of option.moves) {
+    const cents = job.site.obstacles.find((o) => o.id === move.obstacle)?.moveCents;
+    const line = plan.price.lines.find((l) => l.item === `move:${move.obstacle}`);
+    if (cents !== null && cents !== undefined) check(`moving ${move.obstacle}`, cents, line?.likelyCents ?? Number.NaN);
+  }
+  return out;
+};

@@ -1,0 +1,32 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { CalcOutput } from '../../src/calculations/types';
+import type { Fault } from '../../src/units/fault';
+import type { Result } from '../../src/units/result';
+
+/** One published worked example: what was printed, where, and what it should be. */
+export interface Example {
+  readonly id: string;
+  readonly section: string;
+  readonly expected: Readonly<Record<string, unknown>>;
+  readonly source: { readonly publication: string; readonly title: string; readonly where: string };
+  readonly published: string;
+  readonly agrees: 'yes' | 'no' | 'partly';
+}
+
+const all = JSON.parse(
+  readFileSync(join(import.meta.dirname, '../reference/published/worked-examples.json'), 'utf8'),
+) as Example[];
+
+/** Every example of the topics named by their prefix: 'AM', 'FD'… */
+export const examplesOf = (...prefixes: readonly string[]): Example[] =>
+  all.filter((e) => prefixes.includes(e.id.split('-')[0]!));
+
+/** The name of a test: the example, where it was printed and, where the print is wrong, what it said. */
+export const titleOf = (e: Example): string =>
+  `${e.id} ${e.source.title} (${e.source.publication}; ${e.source.where})${e.agrees === 'yes' ? '' : `; printed: ${e.published}`}`;
+
+export const figuresOf = (answer: Result<CalcOutput, Fault>): CalcOutput['figures'] & { outcome: string } => {
+  if (!answer.ok) throw new Error(`${answer.error.error.path}: ${answer.error.error.say}`);
+  return { ...answer.value.figures, outcome: answer.value.outcome };
+};
