@@ -1,4 +1,4 @@
-/** Sentences of the rules about circuits. Lengths arrive as feet and inches, sections as they are printed. */
+/** Sentences of the rules about circuits. Lengths arrive as feet and inches. */
 export const circuitWords = {
   afciVolts: 'Voltage between the conductors of the load',
   afciRating: 'Rating of the circuit',
@@ -14,4 +14,81 @@ export const circuitWords = {
   afciEditions: 'Code year not known: answers of all four',
   afciRemedy: (v: { withSwitch: boolean; shared: boolean }) =>
     `${v.shared ? 'Two-pole AFCI breaker listed for a shared neutral' : 'AFCI breaker'}, or an outlet branch-circuit AFCI at the first ${v.withSwitch ? 'receptacle or switch' : 'receptacle'} of the circuit.`,
+
+  afciRequired: (v: { label: string; length: string; adds: boolean; newHomeRun: boolean }) =>
+    v.adds
+      ? `${v.label}: an outlet or device is added, so arc-fault protection comes with it.`
+      : v.newHomeRun
+        ? `${v.label}: its wiring is replaced over ${v.length}, so arc-fault protection comes with it.`
+        : `${v.label}: extended by ${v.length}, over the length that is excused; arc-fault protection comes with it.`,
+  afciExempt: (v: { label: string; length: string }) =>
+    `${v.label}: extended by ${v.length}, not over the length that is excused.`,
+  afciNear: (v: { label: string; length: string }) =>
+    `${v.label}: extended by ${v.length}, close to the length that is excused.`,
+  afciTape: () => 'Tape the new cable from box wall to panel wall before anything is closed.',
+  afciAsk: (v: { label: string }) =>
+    `${v.label}: inspectors read the rule differently here; ask before the price is fixed.`,
+  afciAskLook: () =>
+    'Ask the inspector about wiring that is only shortened, a home run replaced in full, and how the length is measured.',
+  afciUntold: (v: { label: string }) =>
+    `${v.label}: whether arc-fault protection comes with this work waits for what the circuit is and serves.`,
+  afciUntoldLook: () => 'Read the breaker rating and trace every outlet and switch of the circuit.',
+  afci17: (v: { label: string; outside: string; all: string }) =>
+    `${v.label}: ${v.outside} outside, ${v.all} with the conductors inside cabinets and boxes; this code year does not say which counts.`,
+  afci17Holds: (v: { label: string; all: string }) =>
+    `${v.label}: ${v.all} with everything counted, excused on either reading.`,
+  afci17Look: () => 'Ask the inspector whether conductors inside cabinets and boxes count.',
+  areaKnown: (v: { label: string; rooms: string }) => `${v.label} serves ${v.rooms}: known, and judged by that.`,
+  areaUnknown: (v: { label: string }) => `${v.label}: the rooms it serves are not all known or not named in the list.`,
+  areaLook: () => 'Switch the circuit off and find every outlet, light and switch that goes dead.',
+  local: (v: { label: string }) =>
+    `${v.label}: a local rule asks for no arc-fault protection when a panel is replaced; it may be added by choice.`,
+
+  carryOver: (v: { label: string; protection: string }) =>
+    `${v.label} has ${v.protection} today; the new panel provides it again.`,
+  carryUnknown: (v: { label: string }) =>
+    `${v.label}: whether its breaker protects against arc or ground faults is not known.`,
+  carryLook: () => 'Look for a test button on the breaker and for protected receptacles downstream.',
+
+  mwbcHolds: (v: { labels: string }) => `${v.labels} share a neutral: opposite legs, one common trip.`,
+  mwbcSameLeg: (v: { labels: string }) =>
+    `${v.labels} share a neutral and stand on the same leg: the neutral would carry both.`,
+  mwbcApart: (v: { labels: string }) => `${v.labels} share a neutral and do not stand together in the new panel.`,
+  mwbcMove: () => 'Give the two circuits neighboring spaces on opposite legs under a common trip.',
+  mwbcLook: () => 'Meter hot to hot: about 240 V.',
+  mwbcUnknown: (v: { labels: string }) => `${v.labels}: whether the cable shares one neutral is not known.`,
+
+  groupBorrowed: (v: { label: string }) =>
+    `${v.label}: its current returns in the neutral of another circuit. The circuits must be found and separated, or put under one common trip.`,
+
+  threeWireNew: (v: { label: string }) => `${v.label}: the old three-wire circuit becomes a new one of four wires.`,
+  threeWireService: (v: { label: string }) => `${v.label}: three wires, from service equipment: may stay as it is.`,
+  threeWireInsulated: (v: { label: string }) => `${v.label}: three wires with an insulated neutral: may stay as it is.`,
+  threeWireBare: (v: { label: string }) =>
+    `${v.label}: the bare neutral of a three-wire circuit may not come from a subpanel.`,
+  threeWireCover: (v: { label: string }) =>
+    `${v.label}: the bare neutral may come from a subpanel only covered inside it, under conditions.`,
+  threeWireCoverLook: () =>
+    'Check that the circuit is existing, unbroken, and its bare neutral can be covered in the panel.',
+  threeWireUnknown: (v: { label: string }) => `${v.label}: how many wires it has, or what its panel is, is not known.`,
+  threeWireLook: () =>
+    'Open the panel: is the neutral insulated, and is there a separate equipment grounding conductor?',
+  threeWireRemedy: () => 'Run a new four-wire home run with its receptacle and cord.',
+
+  rangeExtended: (v: { label: string }) =>
+    `${v.label}: a three-wire range or dryer circuit is lengthened; relief is for existing circuits only, so it needs four wires.`,
+  rangeNew: (v: { label: string; gfci: boolean }) =>
+    `${v.label}: new four-wire run, so a four-wire receptacle and cord${v.gfci ? ', with GFCI protection' : ''}.`,
+  rangeUnknown: (v: { label: string }) => `${v.label}: whether it is a three-wire range or dryer circuit is not known.`,
+
+  ungrounded: (v: { label: string }) =>
+    `${v.label} has no equipment grounding conductor and is lengthened; inspectors differ on what its ground may connect to.`,
+  ungroundedLook: () => 'Open the first box: is there any grounding path? Label outlets that stay without one.',
+  ungroundedUnknown: (v: { label: string }) =>
+    `${v.label}: whether it has an equipment grounding conductor is not known.`,
+
+  gfciNew: (v: { label: string }) =>
+    `${v.label}: an outlet is added; where it goes decides whether it needs GFCI protection.`,
+  gfciNewLook: () => 'Note the room and the distance to any sink of the added outlet.',
+  gfciOut: (v: { label: string }) => `${v.label} serves outdoors: keep any GFCI protection it has.`,
 } as const;

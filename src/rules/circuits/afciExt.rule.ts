@@ -1,0 +1,44 @@
+import { AFCI_EXEMPT_IN } from '../../standards/editionsAfci';
+import { formatFeetInches } from '../../units/length';
+import { circuitWords as say } from '../../words/en/rulesCircuit';
+import { judgeCircuit } from '../afci';
+import { circuitById } from '../reading';
+import { cannotBeTold, doesNotApply, extraWork, holds, holdsNearly, type Rule } from '../rule';
+import { liveCircuits, scopePaths } from './circuitReading';
+
+/** Wiring extended, replaced or added to: does arc-fault protection come with it? The breaker itself is in the plan. */
+export const afciExt: Rule = {
+  id: 'AFCI-EXT',
+  subjects: liveCircuits,
+  check: (facts, subject) => {
+    const { job, option, runs, edition } = facts;
+    const judged = judgeCircuit(job, option, runs, circuitById(job, subject));
+    const { circuit, codeLength } = judged;
+    if (!judged.touched || judged.inScope === 'no') return doesNotApply();
+    if (job.code.amendments.afciOnPanelReplacement === 'none' && !circuit.addsOutlet) return doesNotApply();
+    const v = { label: circuit.label, length: formatFeetInches(codeLength) };
+    const measure = { measured: codeLength, required: AFCI_EXEMPT_IN[edition], unit: 'in' };
+    switch (judged.required) {
+      case 'yes': {
+        const newHomeRun = runs.some(
+          (r) =>
+            r.way === 'new home run' && job.homeRuns.some((h) => h.id === r.homeRun && h.circuits.includes(subject)),
+        );
+        return extraWork(say.afciRequired({ ...v, adds: circuit.addsOutlet, newHomeRun }), {
+          ...measure,
+          look: judged.tapeIt ? say.afciTape() : null,
+        });
+      }
+      case 'no':
+        // Excused by length whatever it serves: only a circuit known to be inside the rule can be said to hold.
+        if (judged.inScope !== 'yes') return doesNotApply();
+        return judged.tapeIt
+          ? holdsNearly(say.afciNear(v), say.afciTape(), measure)
+          : holds(say.afciExempt(v), measure);
+      case 'inspector decides':
+        return cannotBeTold(say.afciAsk(v), say.afciAskLook(), [], measure);
+      case 'cannot be told':
+        return cannotBeTold(say.afciUntold(v), say.afciUntoldLook(), scopePaths(job, circuit), measure);
+    }
+  },
+};

@@ -1,0 +1,42 @@
+import type { RuleId } from '../../standards/sections';
+import { panelWords as say } from '../../words/en/rulesPanel';
+import { doesNotApply, type FactsInYear, type Rule, reminder } from '../rule';
+import { isServiceWork, theNewPanel } from './serviceReading';
+
+const JOB = 'job';
+const theJob = () => [JOB];
+
+/** A duty of the day: always said, never judged. `when` false = nothing to say. */
+const duty = (
+  id: RuleId,
+  text: () => string,
+  look: () => string,
+  subjects: Rule['subjects'] = theNewPanel,
+  when: (facts: FactsInYear) => boolean = () => true,
+): Rule => ({
+  id,
+  subjects,
+  check: (facts) => (when(facts) ? reminder(text(), look()) : doesNotApply()),
+});
+
+/** Service or perhaps: a reminder too many does no harm. */
+const mayBeService = (facts: FactsInYear) => isServiceWork(facts) !== false;
+const hasBoxes = (facts: FactsInYear) => facts.boxes.length > 0;
+
+export const reminders: readonly Rule[] = [
+  duty('DIR', say.dir, say.dirLook),
+  duty('TORQUE', say.torque, say.torqueLook),
+  duty('SAFE', say.safe, say.safeLook, theJob),
+  duty('OPENINGS', say.openings, say.openingsLook),
+  duty('SCCR', say.sccr, say.sccrLook),
+  duty('BREAKER-LIST', say.breakerList, say.breakerListLook),
+  duty('DAMAGE', say.damage, say.damageLook),
+  duty('ACCESS', say.access, say.accessLook),
+  duty('CABLE-SEC', say.cableSec, say.cableSecLook),
+  duty('SHEATH', say.sheath, say.sheathLook),
+  duty('FIRE-STOP', say.fireStop, say.fireStopLook, theJob),
+  duty('FREE-WIRE', say.freeWire, say.freeWireLook, theJob, hasBoxes),
+  duty('EGC', say.egcJoint, say.egcJointLook, theJob, hasBoxes),
+  duty('SVC-GROUND', say.svcGround, say.svcGroundLook, theNewPanel, mayBeService),
+  duty('BARRIER', say.barrier, say.barrierLook, theNewPanel, mayBeService),
+];
