@@ -225,44 +225,74 @@ const floorOf = (s: Search, open: readonly number[]): number => {
   return sum;
 };
 
+/** Up to this many sets of open spots all are looked at (most fall to their bound at once); beyond it, a local search. */
+const MOST_SETS = 2500;
+
+const choose = (n: number, k: number): number => {
+  let c = 1;
+  for (let i = 0; i < k; i++) c = (c * (n - i)) / (i + 1);
+  return c;
+};
+/** All sets of at most `most` of n spots, small ones first, in a fixed order. */
+const setsOf = (n: number, most: number): number[][] => {
+  let layer: number[][] = [[]];
+  const all: number[][] = [[]];
+  for (let k = 1; k <= most; k++) {
+    layer = layer.flatMap((set) => {
+      const next: number[][] = [];
+      for (let j = (set.at(-1) ?? -1) + 1; j < n; j++) next.push([...set, j]);
+      return next;
+    });
+    all.push(...layer);
+  }
+  return all;
+};
+
 /**
- * Ways, spots and boxes chosen together for the least money. Sets of open spots are grown, swapped and closed one spot
- * at a time; inside a set, single moves and prefix moves against the true objective. Cold and deterministic.
- * The smallest number of spots is tried first so that a job that needs pinned spots still gets an answer.
+ * Ways, spots and boxes chosen together for the least money. Few spots: every set of open spots is looked at, cheapest
+ * bound first. Many: sets are grown, swapped and closed one spot at a time. Inside a set, single moves and prefix moves
+ * against the true objective. Cold and deterministic.
  */
 export const assign = (problem: Problem): Assignment | null => {
   const s = prepare(problem);
-  const spots = problem.spots.map((_, i) => i);
-  const solved = new Map<string, Assignment | null>();
+  const count = problem.spots.length;
+  const solved = new Set<string>();
   let best: Assignment | null = null;
   let bestOpen: readonly number[] = [];
   const consider = (open: readonly number[]): boolean => {
     const sorted = [...open].sort((a, b) => a - b);
     const key = sorted.join();
     if (solved.has(key)) return false;
-    if (best && floorOf(s, sorted) >= best.mills) {
-      solved.set(key, null);
-      return false;
-    }
+    solved.add(key);
+    if (best && floorOf(s, sorted) >= best.mills) return false;
     const found = solveOpen(s, sorted);
-    solved.set(key, found);
     if (!found || found.mills === Number.POSITIVE_INFINITY || (best && found.mills >= best.mills)) return false;
     best = found;
     bestOpen = sorted;
     return true;
   };
+  const most = Math.min(problem.maxSpots, count);
+  let sets = 0;
+  for (let k = 0; k <= most; k++) sets += choose(count, k);
+  if (sets <= MOST_SETS) {
+    const all = setsOf(count, most).map((open) => ({ open, floor: floorOf(s, open) }));
+    all.sort((a, b) => a.floor - b.floor);
+    for (const { open } of all) consider(open);
+    return best;
+  }
   const forced = forcedSpots(problem);
   if (!forced) return null;
   consider(forced);
+  for (let j = 0; j < count; j++) consider([j]);
   for (let improved = true; improved; ) {
     improved = false;
-    const base = bestOpen.length > 0 ? bestOpen : forced;
+    const base = bestOpen;
     if (base.length < problem.maxSpots)
-      for (const j of spots) if (!base.includes(j)) improved = consider([...base, j]) || improved;
+      for (let j = 0; j < count; j++) if (!base.includes(j)) improved = consider([...base, j]) || improved;
     for (const gone of base) {
       const rest = base.filter((k) => k !== gone);
       improved = consider(rest) || improved;
-      for (const j of spots) if (!base.includes(j)) improved = consider([...rest, j]) || improved;
+      for (let j = 0; j < count; j++) if (!base.includes(j)) improved = consider([...rest, j]) || improved;
     }
   }
   return best;

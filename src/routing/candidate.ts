@@ -1,0 +1,139 @@
+import type { Leg, Reach } from '../facts/result';
+import type { Job, Option, Practice, Way } from '../job/schema';
+import type { Cable } from '../standards/cable';
+import { isSize, compareSizes } from '../standards/sizes';
+import type { Mills } from '../units/money';
+import { type Id, type In, isKnown, type Pt3 } from '../units/types';
+import { connectorSize } from './connectors';
+import { codeLengthOf, cutLengthOf } from './cutLength';
+import type { HomeRunFacts } from './homeRunFacts';
+import { ownItems, sharedItems } from './legWork';
+import type { Counted, Pricer } from './pricer';
+import type { Way3 } from './routes';
+
+/** One way for one home run, worked out in full and priced as if it ran alone. */
+export interface Candidate {
+  /** Stable text: decides ties. */
+  readonly id: string;
+  readonly way: Way;
+  /** Splice spot it needs: 'box <place>' or 'can <id>'; null = none. */
+  readonly spot: string | null;
+  /** A cut-in into a box of its own making, to be packed with others. */
+  readonly needsBox: boolean;
+  readonly reach: Reach | null;
+  readonly cutIn: Pt3 | null;
+  readonly newCable: Cable | null;
+  readonly legs: readonly Leg[];
+  readonly codeLength: In;
+  readonly codeLengthWithTails: In;
+  readonly cutLength: In;
+  readonly holes: number;
+  readonly plateHoles: number;
+  readonly supports: number;
+  readonly conductorsSpliced: number;
+  /** Work of this home run alone. */
+  readonly own: readonly Counted[];
+  /** Work that stands in no list of routing's but changes with the way: plan/ counts it. Steers the choice. */
+  readonly beside: readonly Counted[];
+  readonly mills: Mills;
+  readonly why: string;
+  readonly blockedBy: readonly Id[];
+}
+
+/** What every way is worked out with. */
+export interface Terms {
+  readonly job: Job;
+  readonly option: Option;
+  readonly practice: Practice;
+  readonly pricer: Pricer;
+  readonly racewayCounts: boolean;
+}
+
+export const item = (name: string, quantity: number): Counted => ({ item: name, quantity });
+
+const LARGE_FROM = '8';
+/** Joints of a cable, counted in pairs of insulated conductors; aluminum or unknown metal takes listed connectors. */
+export const splices = (f: HomeRunFacts): Counted => {
+  const { size, metal } = f.homeRun.cable;
+  const large = isKnown(size) && isSize(size) && compareSizes(size, LARGE_FROM) >= 0;
+  const name = large ? 'splice large' : metal === 'Cu' ? 'splice' : 'splice Al';
+  return item(name, f.conductors / 2);
+};
+
+/** Testing and tracing that plan/ adds for every cable that is joined or replaced. */
+export const besideSpliced = (f: HomeRunFacts): Counted[] => [
+  item('pre-test', 1),
+  ...(f.homeRun.traced ? [] : [item('trace', 1)]),
+];
+
+/** New cable along a way: cut, pulled, stapled, entered into the panel. `free`: what stays inside at its ends. */
+export const newCableItems = (
+  f: HomeRunFacts,
+  path: In,
+  cutLength: In,
+  staples: readonly Counted[],
+  entries = 1,
+): Counted[] => [
+  item(f.type, cutLength / 12),
+  item('pull', 1),
+  item('pull ft', path / 12),
+  ...staples,
+  item(`connector:${connectorSize(f.newCable)}`, entries),
+];
+
+interface Parts {
+  readonly way: Way;
+  readonly id: string;
+  readonly spot?: string | null;
+  readonly needsBox?: boolean;
+  readonly reach?: Reach | null;
+  readonly cutIn?: Pt3 | null;
+  readonly newCable?: Cable | null;
+  readonly stretches: readonly Way3[];
+  readonly inside?: readonly Leg[];
+  /** Cable hidden in the house beyond the visible legs. */
+  readonly hidden?: In;
+  /** Conductor left free inside boxes and panel; null = no new cable. */
+  readonly free?: In | null;
+  readonly conductorsSpliced?: number;
+  readonly own: (path: In, cutLength: In) => readonly Counted[];
+  readonly beside?: readonly Counted[];
+  readonly why: string;
+  readonly blockedBy?: readonly Id[];
+}
+
+/** Puts a candidate together from its stretches, re-measured from the legs. */
+export const candidate = (terms: Terms, p: Parts): Candidate => {
+  const legs = [...p.stretches.flatMap((s) => s.legs), ...(p.inside ?? [])];
+  const hidden = p.hidden ?? 0;
+  const free = p.free ?? null;
+  const path = codeLengthOf(legs);
+  const codeLength = free === null ? 0 : codeLengthOf(legs, terms.racewayCounts) + hidden;
+  const cutLength = free === null ? 0 : cutLengthOf(path, free, terms.practice, hidden);
+  const sum = (of: (s: Way3) => number) => p.stretches.reduce((n, s) => n + of(s), 0);
+  const own = [...p.own(path + hidden, cutLength), ...p.stretches.flatMap((s) => ownItems(s.work))];
+  const shared = p.stretches.flatMap((s) => sharedItems(s.work));
+  const beside = p.beside ?? [];
+  return {
+    id: p.id,
+    way: p.way,
+    spot: p.spot ?? null,
+    needsBox: p.needsBox ?? false,
+    reach: p.reach ?? null,
+    cutIn: p.cutIn ?? null,
+    newCable: p.newCable ?? null,
+    legs,
+    codeLength,
+    codeLengthWithTails: free === null ? 0 : codeLength + free,
+    cutLength,
+    holes: sum((s) => s.work.holes),
+    plateHoles: sum((s) => s.work.plateHoles),
+    supports: sum((s) => s.work.supports),
+    conductorsSpliced: p.conductorsSpliced ?? 0,
+    own,
+    beside,
+    mills: terms.pricer.cost([...own, ...shared, ...beside]),
+    why: p.why,
+    blockedBy: p.blockedBy ?? [],
+  };
+};

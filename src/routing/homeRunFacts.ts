@@ -1,0 +1,91 @@
+import type { RowCable } from '../calculations/cableRows';
+import type { CableGroup, Circuit, Enclosure, HomeRun, Job, Option, Tails } from '../job/schema';
+import { toPointer } from '../job/pointer';
+import { visibleRun } from '../job/site';
+import type { Cable } from '../standards/cable';
+import { cableItem } from '../standards/cableNames';
+import { compareText } from '../units/order';
+import type { Id, In, Pt3, U } from '../units/types';
+import { isKnown } from '../units/types';
+import { connectorSize } from './connectors';
+import { shortestTail } from './cutIn';
+import { lengthAlong } from './cutLength';
+import { conductorsOf, newCableFor } from './newHomeRun';
+import type { SpliceLoad } from './packing';
+import type { Assumed } from './types';
+
+/** A home run with what the survey says of it and what continues it. */
+export interface HomeRunFacts {
+  readonly id: Id;
+  readonly homeRun: HomeRun;
+  readonly group: CableGroup;
+  readonly circuits: readonly Circuit[];
+  readonly path: readonly Pt3[];
+  readonly pathLength: In;
+  readonly pivot: U<In>;
+  readonly tails: U<Tails>;
+  /** Shortest free conductor in the old can; unknown counts as none. */
+  readonly tail: In;
+  readonly can: Enclosure | undefined;
+  /** What the option makes of its old panel; null = the option leaves that panel alone. */
+  readonly becomes: Option['replaces'][number]['becomes'] | null;
+  readonly newCable: Cable;
+  /** Cables of one type share routes and prices. */
+  readonly type: string;
+  readonly conductors: number;
+  readonly load: SpliceLoad;
+  /** Largest breaker of its circuits; unknown if any is. */
+  readonly amps: U<number>;
+  readonly assumed: readonly Assumed[];
+}
+
+const loadOf = (old: Cable, fresh: Cable): SpliceLoad => {
+  const awg = isKnown(old.size) ? old.size : (fresh.size as string);
+  const conductors = [
+    { awg, count: conductorsOf(old) },
+    { awg: fresh.size as string, count: conductorsOf(fresh) },
+  ];
+  const grounds = [
+    ...(old.ground === false ? [] : [{ awg, count: 1 }]),
+    { awg: fresh.size as string, count: 1 },
+  ];
+  const connectors = [connectorSize(old), connectorSize(fresh)];
+  const text = (list: readonly { awg: string; count: number }[]) => list.map((c) => `${c.count}x${c.awg}`).join('+');
+  return { key: `${text(conductors)} g ${text(grounds)} c ${connectors.join('+')}`, conductors, grounds, connectors };
+};
+
+export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFacts | null => {
+  const seen = visibleRun(job, homeRun.id);
+  if (!seen) return null;
+  const { group, path, pivot, tails } = seen;
+  const fresh = newCableFor(job, homeRun);
+  const at = job.homeRuns.indexOf(homeRun);
+  const circuits = job.circuits
+    .filter((c) => homeRun.circuits.includes(c.id))
+    .sort((a, b) => compareText(a.id, b.id));
+  return {
+    id: homeRun.id,
+    homeRun,
+    group,
+    circuits,
+    path,
+    pathLength: lengthAlong(path),
+    pivot,
+    tails,
+    tail: shortestTail(tails, homeRun.cable),
+    can: job.enclosures.find((e) => e.id === group.enclosure),
+    becomes: option.replaces.find((r) => r.enclosure === group.enclosure)?.becomes ?? null,
+    newCable: fresh.cable,
+    type: cableItem(fresh.cable),
+    conductors: conductorsOf(homeRun.cable),
+    load: loadOf(homeRun.cable, fresh.cable),
+    amps: circuits.some((c) => !isKnown(c.amps))
+      ? 'unknown'
+      : Math.max(0, ...circuits.map((c) => c.amps as number)),
+    assumed: fresh.assumed.map((a) => ({ path: toPointer(['homeRuns', at, 'cable', a.field]), value: a.value })),
+  };
+};
+
+export const rowCableOf =
+  (f: HomeRunFacts) =>
+  (which: 'old' | 'new'): RowCable => ({ cable: which === 'old' ? f.homeRun.cable : f.newCable, amps: f.amps });

@@ -1,0 +1,137 @@
+import type { Option, Site } from '../job/schema';
+import { compareText } from '../units/order';
+import type { In, Pt3 } from '../units/types';
+import type { HomeRunFacts } from './homeRunFacts';
+import { BACK_FROM_CUT_IN, FREED_UPSTREAM_IN, longestSpur } from './cutIn';
+import { pointAlong, runPoints } from './existingRuns';
+import { pointOf } from './network';
+import type { Routes } from './routes';
+import { type BoxOn, makeSpotCheck } from './spots';
+import { LAYER, type Network, pointKey, type RunPoint } from './types';
+
+/** A place a splice box may hang. */
+export interface BoxSite {
+  readonly key: string;
+  readonly node: number;
+  readonly point: Pt3;
+  readonly on: BoxOn;
+}
+
+export const boxOnAt = (network: Network, node: number): BoxOn =>
+  network.layer[node] === LAYER.wall ? 'wall' : 'joist';
+
+/** Home runs with the same way, tail and reachable part answer alike. */
+export const spurKey = (f: HomeRunFacts): string => JSON.stringify([f.path, f.tail, f.group.reachable, f.group.drawsBack]);
+
+/** Where a cable may leave its run, and how much of it there is to give. */
+export const leavings = (network: Network, f: HomeRunFacts): { readonly at: RunPoint; readonly give: In }[] =>
+  runPoints(network, f.id).flatMap((at) => {
+    const give = longestSpur(at.chain, f.tail, f.group.reachable);
+    return give >= 0 ? [{ at, give }] : [];
+  });
+
+const tick = (x: In) => Math.floor(x * 64 + 1e-6) / 64;
+const tickUp = (x: In) => Math.ceil(x * 64 - 1e-6) / 64;
+
+/** Chainages at which a cut-in just becomes possible or stops being so: the cheapest often lies exactly there. */
+const edgesOf = (f: HomeRunFacts): In[] =>
+  f.group.reachable.flatMap(([a, b]) => [
+    a <= 0 ? Math.max(1 / 4, tickUp(BACK_FROM_CUT_IN - f.tail)) : tickUp(a + BACK_FROM_CUT_IN),
+    tick(b - FREED_UPSTREAM_IN),
+  ]);
+
+/** The point `distance` inches before the end of a list of points, or null where it is shorter. */
+const beforeEnd = (points: readonly Pt3[], distance: In): Pt3 | null => {
+  const back = [...points].reverse();
+  let left = distance;
+  for (let i = 1; i < back.length; i++) {
+    const [a, b] = [back[i - 1]!, back[i]!];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]);
+    if (left <= length) return pointAlong([a, b], left);
+    left -= length;
+  }
+  return null;
+};
+
+/**
+ * Points inside edges of the network where something turns: the ends of where a cable can be cut in, how far its old
+ * end goes toward the panel, and where the new cable is exactly as long as the code year lets it be. Length is linear
+ * on both sides of such a point, so nothing between two of them is better.
+ */
+export const turningPoints = (
+  network: Network,
+  routes: Routes,
+  facts: readonly HomeRunFacts[],
+  limits: readonly In[],
+): Pt3[] => {
+  const found = new Map<string, Pt3>();
+  const add = (p: Pt3 | null) => {
+    if (p) found.set(pointKey(p), p);
+  };
+  const seen = new Set<string>();
+  for (const f of facts) {
+    const key = spurKey(f);
+    if (seen.has(key)) continue;
+    seen.add(key);
+    for (const chain of edgesOf(f)) if (chain >= 0 && chain <= f.pathLength) add(pointAlong(f.path, chain));
+    const places = leavings(network, f);
+    let best: { readonly at: RunPoint; readonly give: In; readonly left: In } | null = null;
+    for (const place of places) {
+      const left = routes.away(place.at.node) / 64 - place.give;
+      if (Number.isFinite(left) && (!best || left < best.left)) best = { ...place, left };
+    }
+    const points = runPoints(network, f.id);
+    for (const limit of limits) {
+      const most = tick(limit);
+      for (let i = 1; i < points.length; i++) {
+        const [a, b] = [points[i - 1]!, points[i]!];
+        for (const [from, sign] of [
+          [a, 1],
+          [b, -1],
+        ] as const) {
+          const spare = most - routes.away(from.node) / 64;
+          if (spare > 0 && spare < b.chain - a.chain) add(pointAlong(f.path, tick(from.chain + sign * spare)));
+        }
+      }
+    }
+    if (!best) continue;
+    const way = routes.to(best.at.node, f.newCable, f.type, 'new', 'short');
+    if (!way) continue;
+    const line = [best.at.point, ...way.legs.map((l) => l.to)];
+    for (const limit of limits) add(beforeEnd(line, tick(limit)));
+    if (best.give > 0) add(beforeEnd(line, way.length - tick(best.give)));
+  }
+  return [...found].sort(([a], [b]) => compareText(a, b)).map(([, p]) => p);
+};
+
+/** Places a box may hang: along every run, and along the shortest ways from the runs to the panel. */
+export const boxSites = (
+  network: Network,
+  routes: Routes,
+  facts: readonly HomeRunFacts[],
+  site: Site,
+  option: Option,
+): BoxSite[] => {
+  const may = makeSpotCheck(site, option.moves);
+  const nodes = new Set<number>();
+  const seen = new Set<string>();
+  for (const f of facts) {
+    const key = spurKey(f);
+    if (seen.has(key)) continue;
+    seen.add(key);
+    for (const { at } of leavings(network, f)) {
+      nodes.add(at.node);
+      for (const node of routes.shortNodes(at.node)) nodes.add(node);
+    }
+  }
+  return [...nodes]
+    .map((node): BoxSite => {
+      const point = pointOf(network, node);
+      return { key: pointKey(point), node, point, on: boxOnAt(network, node) };
+    })
+    .filter((s) => {
+      const face = network.face[s.node]!;
+      return network.layer[s.node] !== LAYER.loose && may(s.point, s.on, face < 0 ? null : network.faces[face]!.id);
+    })
+    .sort((a, b) => compareText(a.key, b.key));
+};
