@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
 import type { CalcOutput } from '../../src/calculations/types';
 import type { Fault } from '../../src/units/fault';
 import type { Result } from '../../src/units/result';
@@ -29,4 +30,37 @@ export const titleOf = (e: Example): string =>
 export const figuresOf = (answer: Result<CalcOutput, Fault>): CalcOutput['figures'] & { outcome: string } => {
   if (!answer.ok) throw new Error(`${answer.error.error.path}: ${answer.error.error.say}`);
   return { ...answer.value.figures, outcome: answer.value.outcome };
+};
+
+/** A figure of an example: it must be there. */
+export const num = (value: unknown): number => {
+  if (typeof value !== 'number') throw new Error(`not a figure: ${value}`);
+  return value;
+};
+
+type Expected = Example['expected'];
+/**
+ * One test an example, named by its source. Every example of the topics is asserted, or left out with a reason why this
+ * product does not answer it.
+ */
+export const runExamples = (
+  prefixes: readonly string[],
+  checks: Readonly<Record<string, (expected: Expected) => void>>,
+  skipped: Readonly<Record<string, string>> = {},
+): void => {
+  const examples = examplesOf(...prefixes);
+  describe(`published worked examples: ${prefixes.join(', ')}`, () => {
+    for (const example of examples) {
+      const check = checks[example.id];
+      if (check) test(titleOf(example), () => check(example.expected));
+    }
+    test('every example is asserted or left out for a stated reason, never both', () => {
+      const answered = [...Object.keys(checks), ...Object.keys(skipped)].sort();
+      expect(answered).toEqual(examples.map((e) => e.id).sort());
+    });
+    test('two or more of every topic are asserted', () => {
+      for (const prefix of prefixes)
+        expect(Object.keys(checks).filter((id) => id.startsWith(`${prefix}-`)).length).toBeGreaterThanOrEqual(2);
+    });
+  });
 };
