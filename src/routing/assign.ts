@@ -86,8 +86,7 @@ const boxShares = (problem: Problem): number[] =>
 /** Own price with every penalty that no other home run shares. */
 const ownPrices = (problem: Problem): number[][] => {
   const sharers = problem.penalties.map(() => 0);
-  for (const choices of problem.runs)
-    for (const p of new Set(choices.flatMap((c) => c.penalties))) sharers[p]!++;
+  for (const choices of problem.runs) for (const p of new Set(choices.flatMap((c) => c.penalties))) sharers[p]!++;
   return problem.runs.map((choices) =>
     choices.map((c) => c.mills + c.penalties.reduce((s, p) => s + problem.penalties[p]! / Math.max(1, sharers[p]!), 0)),
   );
@@ -302,9 +301,7 @@ export const assign = (problem: Problem): Assignment | null => {
 const forcedSpots = (problem: Problem): number[] | null => {
   const open: number[] = [];
   for (;;) {
-    const stuck = problem.runs.filter(
-      (choices) => !choices.some((c) => c.spot === null || open.includes(c.spot)),
-    );
+    const stuck = problem.runs.filter((choices) => !choices.some((c) => c.spot === null || open.includes(c.spot)));
     if (stuck.length === 0) return open.length <= problem.maxSpots ? open : null;
     const votes = problem.spots.map((_, j) => stuck.filter((choices) => choices.some((c) => c.spot === j)).length);
     const most = Math.max(0, ...votes);

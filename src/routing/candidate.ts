@@ -1,7 +1,7 @@
 import type { Leg, Reach } from '../facts/result';
 import type { Job, Option, Practice, Way } from '../job/schema';
 import type { Cable } from '../standards/cable';
-import { isSize, compareSizes } from '../standards/sizes';
+import { compareSizes, isSize } from '../standards/sizes';
 import type { Mills } from '../units/money';
 import { type Id, type In, isKnown, type Pt3 } from '../units/types';
 import { connectorSize } from './connectors';
@@ -53,11 +53,11 @@ export const item = (name: string, quantity: number): Counted => ({ item: name, 
 
 const LARGE_FROM = '8';
 /** Joints of a cable, counted in pairs of insulated conductors; aluminum or unknown metal takes listed connectors. */
-export const splices = (f: HomeRunFacts): Counted => {
+export const splices = (f: HomeRunFacts, conductors = f.conductors): Counted => {
   const { size, metal } = f.homeRun.cable;
   const large = isKnown(size) && isSize(size) && compareSizes(size, LARGE_FROM) >= 0;
   const name = large ? 'splice large' : metal === 'Cu' ? 'splice' : 'splice Al';
-  return item(name, f.conductors / 2);
+  return item(name, conductors / 2);
 };
 
 /** Testing and tracing that plan/ adds for every cable that is joined or replaced. */

@@ -12,7 +12,8 @@ const SHEATH_IN_BOX_IN = 1 / 4;
 const NOT_BENT = new Set(['brittle', 'cloth']);
 const NOT_DRAWN = new Set(['brittle', 'cloth', 'damaged', 'overheated']);
 /** Cloth or brittle insulation is not bent, so not turned into a box either. */
-export const mayBend = (homeRun: Pick<HomeRun, 'condition'>): boolean => !homeRun.condition.some((c) => NOT_BENT.has(c));
+export const mayBend = (homeRun: Pick<HomeRun, 'condition'>): boolean =>
+  !homeRun.condition.some((c) => NOT_BENT.has(c));
 /** A damaged or overheated end is cut off, never drawn back and used again. */
 export const mayBeReused = (homeRun: Pick<HomeRun, 'condition'>): boolean =>
   !homeRun.condition.some((c) => NOT_DRAWN.has(c));

@@ -39,7 +39,10 @@ export const oldPathOf = (legs: readonly Leg[]): In => {
 
 /** Slack for dips and dodges: a share of the path, at least a minimum (the job's own practice). */
 export const slackFor = (path: In, practice: Practice, hidden: In = 0): In =>
-  Math.max(path * practice.slackShare + hidden * Math.max(practice.slackShare, HIDDEN_SLACK_SHARE), practice.slackMinimum);
+  Math.max(
+    path * practice.slackShare + hidden * Math.max(practice.slackShare, HIDDEN_SLACK_SHARE),
+    practice.slackMinimum,
+  );
 
 export const roundUpToStep = (length: In, step: In): In => Math.ceil(length / step - STEP_NOISE) * step;
 

@@ -1,6 +1,6 @@
 import type { RowCable } from '../calculations/cableRows';
-import type { CableGroup, Circuit, Enclosure, HomeRun, Job, Option, Tails } from '../job/schema';
 import { toPointer } from '../job/pointer';
+import type { CableGroup, Circuit, Enclosure, HomeRun, Job, Option, Tails } from '../job/schema';
 import { visibleRun } from '../job/site';
 import type { Cable } from '../standards/cable';
 import { cableItem } from '../standards/cableNames';
@@ -45,10 +45,7 @@ const loadOf = (old: Cable, fresh: Cable): SpliceLoad => {
     { awg, count: conductorsOf(old) },
     { awg: fresh.size as string, count: conductorsOf(fresh) },
   ];
-  const grounds = [
-    ...(old.ground === false ? [] : [{ awg, count: 1 }]),
-    { awg: fresh.size as string, count: 1 },
-  ];
+  const grounds = [...(old.ground === false ? [] : [{ awg, count: 1 }]), { awg: fresh.size as string, count: 1 }];
   const connectors = [connectorSize(old), connectorSize(fresh)];
   const text = (list: readonly { awg: string; count: number }[]) => list.map((c) => `${c.count}x${c.awg}`).join('+');
   return { key: `${text(conductors)} g ${text(grounds)} c ${connectors.join('+')}`, conductors, grounds, connectors };
@@ -60,9 +57,7 @@ export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFact
   const { group, path, pivot, tails } = seen;
   const fresh = newCableFor(job, homeRun);
   const at = job.homeRuns.indexOf(homeRun);
-  const circuits = job.circuits
-    .filter((c) => homeRun.circuits.includes(c.id))
-    .sort((a, b) => compareText(a.id, b.id));
+  const circuits = job.circuits.filter((c) => homeRun.circuits.includes(c.id)).sort((a, b) => compareText(a.id, b.id));
   return {
     id: homeRun.id,
     homeRun,
@@ -79,9 +74,7 @@ export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFact
     type: cableItem(fresh.cable),
     conductors: conductorsOf(homeRun.cable),
     load: loadOf(homeRun.cable, fresh.cable),
-    amps: circuits.some((c) => !isKnown(c.amps))
-      ? 'unknown'
-      : Math.max(0, ...circuits.map((c) => c.amps as number)),
+    amps: circuits.some((c) => !isKnown(c.amps)) ? 'unknown' : Math.max(0, ...circuits.map((c) => c.amps as number)),
     assumed: fresh.assumed.map((a) => ({ path: toPointer(['homeRuns', at, 'cable', a.field]), value: a.value })),
   };
 };

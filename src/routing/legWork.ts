@@ -24,8 +24,7 @@ export interface LegWork {
 }
 
 const NEAR = 0.01;
-const isOn = (p: Pt3, leg: Leg) =>
-  distance3(leg.from, p) + distance3(p, leg.to) < distance3(leg.from, leg.to) + NEAR;
+const isOn = (p: Pt3, leg: Leg) => distance3(leg.from, p) + distance3(p, leg.to) < distance3(leg.from, leg.to) + NEAR;
 
 export const legWorkOf = (
   network: Pick<Network, 'frame' | 'framing'>,

@@ -130,9 +130,7 @@ export const makePacker = (
       if (!rest) continue;
       const mills = box.mills + rest.mills;
       const better =
-        !answer ||
-        mills < answer.mills ||
-        (mills === answer.mills && rest.boxes.length + 1 < answer.boxes.length);
+        !answer || mills < answer.mills || (mills === answer.mills && rest.boxes.length + 1 < answer.boxes.length);
       if (better) answer = { mills, boxes: [box, ...rest.boxes], exact: true };
     }
     best.set(key, answer);

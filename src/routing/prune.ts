@@ -9,15 +9,10 @@ import type { Choice, Problem } from './assign';
 export const prune = (problem: Problem): Problem => {
   const charged = (c: Choice) => c.mills + c.penalties.reduce((s, p) => s + problem.penalties[p]!, 0);
   const worthwhile = problem.runs.map((choices) => {
-    const free = Math.min(
-      ...choices.filter((c) => c.spot === null).map(charged),
-      Number.POSITIVE_INFINITY,
-    );
+    const free = Math.min(...choices.filter((c) => c.spot === null).map(charged), Number.POSITIVE_INFINITY);
     return choices.filter((c) => c.spot === null || c.mills < free);
   });
-  const at = problem.spots.map((_, j) =>
-    worthwhile.map((choices) => choices.filter((c) => c.spot === j)),
-  );
+  const at = problem.spots.map((_, j) => worthwhile.map((choices) => choices.filter((c) => c.spot === j)));
   const covers = (a: readonly Choice[], b: readonly Choice[]) =>
     b.every((c) =>
       a.some((d) => d.load === c.load && d.mills <= c.mills && d.penalties.every((p) => c.penalties.includes(p))),

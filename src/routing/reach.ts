@@ -1,7 +1,7 @@
+import type { Reach } from '../facts/result';
 import type { Enclosure, Tails } from '../job/schema';
 import { enclosureOnFace } from '../job/site';
 import type { Cable } from '../standards/cable';
-import type { Reach } from '../facts/result';
 import type { In } from '../units/types';
 
 /** The sheath must come this far into the cabinet (connector and 312.5(C) as read in practice; 300.15 for boxes). */

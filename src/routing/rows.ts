@@ -18,7 +18,10 @@ export interface Member {
 }
 export interface RowRules {
   /** Do these cables, together over so many inches, hold? */
-  readonly limit: (cables: readonly RowCable[], policy: Pick<RowPolicy, 'togetherIn' | 'spaced' | 'inside'>) => RowLimit;
+  readonly limit: (
+    cables: readonly RowCable[],
+    policy: Pick<RowPolicy, 'togetherIn' | 'spaced' | 'inside'>,
+  ) => RowLimit;
   /** Smaller = bears less company: goes first. */
   readonly bears: (cable: RowCable) => number;
   /** Groups the user wants in one row. */
@@ -55,14 +58,15 @@ export const rowsOf = (members: readonly Member[], rules: RowRules): RowsAnswer 
     for (const id of order) {
       const friends = together.get(id)!;
       const lane = lanes.find(
-        (l) => l.members.some((m) => friends.has(m)) && holds([...l.members, id], lie, byId, pieces, users, together, rules),
+        (l) =>
+          l.members.some((m) => friends.has(m)) && holds([...l.members, id], lie, byId, pieces, users, together, rules),
       );
       if (lane) lane.members.push(id);
       else lanes.push({ members: [id] });
     }
     for (const { members: ids } of lanes) {
       if (ids.length < 2) continue;
-      const row = describe(ids.sort(compareText), lie, byId, pieces, users, rules);
+      const row = describeRow(ids.sort(compareText), lie, byId, pieces, users, rules);
       if (!row) continue;
       rows.push(row);
       for (const id of ids) rowAt.set(`${id}|${lie}`, row.id);
@@ -155,7 +159,7 @@ const cableOn = (m: Member, own: readonly Piece[], key: string): RowCable =>
   m.cable(own.find((p) => p.key === key)!.cable);
 
 /** The longest unbroken stretch of a row, and what its fullest cross-section carries. */
-const describe = (
+const describeRow = (
   ids: readonly Id[],
   lie: Lie,
   byId: ReadonlyMap<Id, Member>,

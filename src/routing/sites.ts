@@ -1,9 +1,9 @@
 import type { Option, Site } from '../job/schema';
 import { compareText } from '../units/order';
 import type { In, Pt3 } from '../units/types';
-import type { HomeRunFacts } from './homeRunFacts';
 import { BACK_FROM_CUT_IN, FREED_UPSTREAM_IN, longestSpur } from './cutIn';
 import { pointAlong, runPoints } from './existingRuns';
+import type { HomeRunFacts } from './homeRunFacts';
 import { pointOf } from './network';
 import type { Routes } from './routes';
 import { type BoxOn, makeSpotCheck } from './spots';
@@ -21,7 +21,8 @@ export const boxOnAt = (network: Network, node: number): BoxOn =>
   network.layer[node] === LAYER.wall ? 'wall' : 'joist';
 
 /** Home runs with the same way, tail and reachable part answer alike. */
-export const spurKey = (f: HomeRunFacts): string => JSON.stringify([f.path, f.tail, f.group.reachable, f.group.drawsBack]);
+export const spurKey = (f: HomeRunFacts): string =>
+  JSON.stringify([f.path, f.tail, f.group.reachable, f.group.drawsBack]);
 
 /** Where a cable may leave its run, and how much of it there is to give. */
 export const leavings = (network: Network, f: HomeRunFacts): { readonly at: RunPoint; readonly give: In }[] =>

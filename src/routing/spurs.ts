@@ -30,7 +30,10 @@ const mayLeave = (f: HomeRunFacts): boolean => f.group.drawsBack === true && may
  */
 export const makeSpurs = (routes: Routes, unit: UnitMills): Spurs => {
   const { network, lengths } = routes;
-  const kept = new Map<string, { readonly sweep: Sweep; readonly most: number; readonly points: ReadonlyMap<number, RunPoint> }>();
+  const kept = new Map<
+    string,
+    { readonly sweep: Sweep; readonly most: number; readonly points: ReadonlyMap<number, RunPoint> }
+  >();
   const onRun = new Map<string, ReadonlyMap<number, RunPoint>>();
   const ways = new Map<string, Spur | null>();
 

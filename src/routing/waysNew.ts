@@ -1,4 +1,5 @@
 import { toPointer } from '../job/pointer';
+import type { Job } from '../job/schema';
 import { formatFeetInches } from '../units/length';
 import type { Id, In } from '../units/types';
 import { isKnown } from '../units/types';
@@ -65,7 +66,9 @@ export const cutInWays = (
           ...(spur.way ? [item('pull ft', spur.length / 12)] : []),
         ],
         beside: [...besideSpliced(f), item('abandoned cable', 1)],
-        why: old.short ? say.cutInShort({ ...old.short, short: old.short.by, length: feet(way.length) }) : say.cutIn({ length: feet(way.length) }),
+        why: old.short
+          ? say.cutInShort({ ...old.short, short: old.short.by, length: feet(way.length) })
+          : say.cutIn({ length: feet(way.length) }),
       }),
     );
   });
@@ -115,7 +118,7 @@ export const newHomeRunWay = (
   f: HomeRunFacts,
   because: string | null,
   blockedBy: (node: number) => readonly Id[],
-): { readonly candidate: Candidate; readonly assumed: readonly Assumed[] } => {
+): Candidate => {
   const { freeInBox, tailInPanel } = terms.practice;
   const end = runPoints(routes.network, f.id).at(-1);
   const way = end ? routes.to(end.node, f.newCable, f.type, 'new', 'cheap') : null;
@@ -123,7 +126,7 @@ export const newHomeRunWay = (
   const hidden = isKnown(whole) ? Math.max(0, whole - f.pathLength) : 0;
   const by = way ? [] : end ? blockedBy(end.node) : [f.group.id];
   const trade = f.type.slice('cable:'.length);
-  const made = candidate(terms, {
+  return candidate(terms, {
     id: 'new home run',
     way: 'new home run',
     newCable: f.newCable,
@@ -138,7 +141,9 @@ export const newHomeRunWay = (
     beside: [
       ...besideSpliced(f),
       item('abandoned cable', 1),
-      ...(isKnown(whole) ? [] : [item(f.type, HIDDEN_WHEN_UNKNOWN_IN / 12), item('pull ft', HIDDEN_WHEN_UNKNOWN_IN / 12)]),
+      ...(isKnown(whole)
+        ? []
+        : [item(f.type, HIDDEN_WHEN_UNKNOWN_IN / 12), item('pull ft', HIDDEN_WHEN_UNKNOWN_IN / 12)]),
     ],
     why: way
       ? because === null
@@ -147,12 +152,12 @@ export const newHomeRunWay = (
       : say.blocked({ by: by.join(', ') }),
     blockedBy: by,
   });
-  const at = terms.job.homeRuns.indexOf(f.homeRun);
-  const assumed = isKnown(whole)
-    ? []
-    : [{ path: toPointer(['homeRuns', at, 'wholeLength']), value: f.pathLength + HIDDEN_WHEN_UNKNOWN_IN }];
-  return { candidate: made, assumed };
 };
+
+export const hiddenAssumption = (job: Job, f: HomeRunFacts): Assumed => ({
+  path: toPointer(['homeRuns', job.homeRuns.indexOf(f.homeRun), 'wholeLength']),
+  value: Math.round(f.pathLength) + HIDDEN_WHEN_UNKNOWN_IN,
+});
 
 /** Stays in an old panel that the option does not replace, or keeps as a subpanel. */
 export const staysOnOldWay = (terms: Terms, f: HomeRunFacts): Candidate =>
@@ -163,4 +168,3 @@ export const staysOnOldWay = (terms: Terms, f: HomeRunFacts): Candidate =>
     own: () => [],
     why: say.staysOnOld({ can: f.can?.id ?? f.group.enclosure }),
   });
-

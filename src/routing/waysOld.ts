@@ -1,6 +1,6 @@
 import type { Leg, Reach } from '../facts/result';
-import { isKnown, type Pt3 } from '../units/types';
 import { formatFeetInches } from '../units/length';
+import { isKnown, type Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import { besideSpliced, type Candidate, candidate, item, splices, type Terms } from './candidate';
 import { connectorSize } from './connectors';
@@ -8,12 +8,15 @@ import { mayBeReused } from './cutIn';
 import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
 import { faceFor, meetsAt, onFaceOf } from './panelPlace';
-import { firstShort, neededInside, reachOf, type ReachPart, SHEATH_INSIDE_IN } from './reach';
+import { firstShort, neededInside, type ReachPart, reachOf, SHEATH_INSIDE_IN } from './reach';
 import type { Routes, Way3 } from './routes';
+import type { RunPoint } from './types';
 
 /** Ways that keep the old cable to the new panel, and why there are none. */
 export interface OldWays {
   readonly candidates: readonly Candidate[];
+  /** Ways of which it cannot be told whether they reach: taken only where the user pins them. */
+  readonly untold: readonly Candidate[];
   /** Why it is not reused; null = it is offered. */
   readonly because: string | null;
   /** The part that is short where the cable was measured. */
@@ -23,9 +26,23 @@ export interface OldWays {
 const inches = (x: number) => formatFeetInches(Math.abs(x), 8);
 const spareOf = (r: Reach) => Math.min(r.jacket, r.hot, r.neutral, r.ground);
 
+/** Conductors of a cable that do not reach their terminals; null reach = take them all. */
+const shortOnes = (f: HomeRunFacts, reach: Reach | null): { readonly insulated: number; readonly ground: number } => {
+  if (reach === null) return { insulated: f.conductors, ground: 1 };
+  const neutrals = f.homeRun.cable.neutral === 'none' ? 0 : 1;
+  const hots = f.conductors - neutrals;
+  return {
+    insulated: (reach.hot < 0 ? hots : 0) + (reach.neutral < 0 ? neutrals : 0),
+    ground: reach.ground < 0 ? 1 : 0,
+  };
+};
+
 const entered = (f: HomeRunFacts) => item(`connector:${connectorSize(f.homeRun.cable)}`, 1);
 
-/** Joined inside the new panel: a short piece of new conductors from the joint to the terminals. */
+/**
+ * Joined inside the new panel: only the conductors that are short, with a piece of new cable's conductors. A ground that
+ * is lengthened alone counts as one conductor and as half a pair.
+ */
 const inPanel = (
   terms: Terms,
   f: HomeRunFacts,
@@ -34,8 +51,10 @@ const inPanel = (
   old: readonly Leg[],
   drawn: boolean,
   part: ReachPart,
-): Candidate =>
-  candidate(terms, {
+): Candidate => {
+  const { insulated, ground } = shortOnes(f, reach);
+  const joined = insulated > 0 ? insulated : ground;
+  return candidate(terms, {
     id: `splice in new panel ${drawn ? 'drawn' : 'stays'}`,
     way: 'splice in new panel',
     reach,
@@ -43,16 +62,12 @@ const inPanel = (
     stretches,
     inside: old,
     free: terms.practice.freeInBox + terms.practice.tailInPanel,
-    conductorsSpliced: f.conductors,
-    own: (_path, cut) => [
-      ...(drawn ? [item('reuse', 1)] : []),
-      entered(f),
-      splices(f),
-      item(f.type, cut / 12),
-    ],
+    conductorsSpliced: joined,
+    own: (_path, cut) => [...(drawn ? [item('reuse', 1)] : []), entered(f), splices(f, joined), item(f.type, cut / 12)],
     beside: besideSpliced(f),
-    why: say.spliceInPanel({ part, short: reach ? inches(reach[part]) : '?' }),
+    why: say.spliceInPanel({ part, short: reach ? inches(reach[part]) : null }),
   });
+};
 
 /** The cable already comes to where the new can will be. */
 const staysWay = (terms: Terms, f: HomeRunFacts): OldWays | null => {
@@ -62,8 +77,7 @@ const staysWay = (terms: Terms, f: HomeRunFacts): OldWays | null => {
   if (chain === null) return null;
   const face = faceFor(site, panel)!;
   const at: Pt3 = pointAlong(f.path, chain);
-  const inside: Leg[] =
-    chain > 0 ? [{ from: at, to: f.path[0]!, cable: 'old', row: null, by: 'inside panel' }] : [];
+  const inside: Leg[] = chain > 0 ? [{ from: at, to: f.path[0]!, cable: 'old', row: null, by: 'inside panel' }] : [];
   const make = (reach: Reach | null) =>
     candidate(terms, {
       id: 'stays',
@@ -77,6 +91,7 @@ const staysWay = (terms: Terms, f: HomeRunFacts): OldWays | null => {
   if (!isKnown(f.tails))
     return {
       candidates: [inPanel(terms, f, null, [], inside, false, 'hot')],
+      untold: [make(null)],
       because: say.becauseTailsUnknown(),
       short: null,
     };
@@ -90,16 +105,17 @@ const staysWay = (terms: Terms, f: HomeRunFacts): OldWays | null => {
     cable: f.homeRun.cable,
   });
   const part = firstShort(reach);
-  if (part === null) return { candidates: [make(reach)], because: null, short: null };
+  if (part === null) return { candidates: [make(reach)], untold: [], because: null, short: null };
   const short = { part, by: inches(reach[part]) };
   return {
     candidates: [inPanel(terms, f, reach, [], inside, false, part)],
+    untold: [],
     because: say.becauseShort({ part, short: short.by }),
     short,
   };
 };
 
-const none = (because: string): OldWays => ({ candidates: [], because, short: null });
+const none = (because: string): OldWays => ({ candidates: [], untold: [], because, short: null });
 
 /** Why a cable may not be drawn back and used again, or null. */
 const barred = (f: HomeRunFacts): string | null => {
@@ -108,53 +124,75 @@ const barred = (f: HomeRunFacts): string | null => {
   return null;
 };
 
+/** Where a cable swings from: its pivot, or, where that is not known, the end of what can be reached. */
+const swingsFrom = (routes: Routes, f: HomeRunFacts): RunPoint | undefined => {
+  const points = runPoints(routes.network, f.id);
+  const { pivot } = f;
+  if (isKnown(pivot)) return points.find((p) => Math.abs(p.chain - pivot) < 1e-6);
+  const end = f.group.reachable.find(([from]) => from <= 0)?.[1] ?? 0;
+  return points.filter((p) => p.chain <= end + 1e-6).at(-1);
+};
+
+/** What is not known and would have to be, or null. */
+const notKnown = (f: HomeRunFacts): string | null => {
+  if (!isKnown(f.group.drawsBack)) return say.becauseDrawBackUnknown();
+  if (!isKnown(f.pivot) || f.pivot > f.pathLength) return say.becausePivotUnknown();
+  if (!isKnown(f.tails)) return say.becauseTailsUnknown();
+  return null;
+};
+
 /** Drawn back to its pivot and brought to the new panel another way. */
 const reuseWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
   if (f.homeRun.cable.kind === 'conductors in raceway') return none(say.becauseRaceway());
   if (f.group.drawsBack === false) return none(say.becauseNotDrawnBack());
-  if (!isKnown(f.group.drawsBack)) return none(say.becauseDrawBackUnknown());
-  const { pivot, tails } = f;
-  if (!isKnown(pivot) || pivot > f.pathLength) return none(say.becausePivotUnknown());
-  const start = runPoints(routes.network, f.id).find((p) => Math.abs(p.chain - pivot) < 1e-6);
-  if (!start) return none(say.becauseNoPath());
-  const face = faceFor(terms.job.site, terms.option.enclosure);
-  if (!face) return none(say.becauseNoPath());
+  const unknown = notKnown(f);
   const panel = terms.option.enclosure;
-  const key = `${f.homeRun.cable.kind} ${f.homeRun.cable.size} ${f.homeRun.cable.hots} ${f.homeRun.cable.neutral}`;
-  let best: { reach: Reach; way: Way3 } | null = null;
-  const found: Candidate[] = [];
-  for (const variant of ['cheap', 'short', 'reach'] as const) {
-    const way = routes.to(start.node, f.homeRun.cable, key, 'old', variant);
-    if (!way) continue;
+  const start = swingsFrom(routes, f);
+  const face = faceFor(terms.job.site, panel);
+  if (!start || !face) return none(unknown ?? say.becauseNoPath());
+  const { cable } = f.homeRun;
+  const key = `${cable.kind} ${cable.size} ${cable.hots} ${cable.neutral}`;
+  const tried = (['cheap', 'short', 'reach'] as const).flatMap((variant) => {
+    const way = routes.to(start.node, cable, key, 'old', variant);
+    if (!way) return [];
     const reach = reachOf({
-      sheath: pivot,
+      sheath: start.chain,
       sheathInside: SHEATH_INSIDE_IN,
       path: way.length,
-      tails: isKnown(tails) ? tails : { hot: 0, neutral: 0, ground: 0 },
+      tails: isKnown(f.tails) ? f.tails : { hot: 0, neutral: 0, ground: 0 },
       need: neededInside(panel, onFaceOf(face, way.end)),
-      cable: f.homeRun.cable,
+      cable,
     });
-    if (!best || spareOf(reach) > spareOf(best.reach)) best = { reach, way };
-    if (!isKnown(tails) || firstShort(reach) !== null) continue;
-    found.push(
-      candidate(terms, {
-        id: `reuse ${variant}`,
-        way: 'reuse',
-        reach,
-        stretches: [way],
-        own: () => [item('reuse', 1), entered(f)],
-        why: say.reuse({ spare: inches(spareOf(reach)) }),
-      }),
-    );
+    return [{ variant, way, reach }];
+  });
+  if (tried.length === 0) return none(unknown ?? say.becauseNoPath());
+  const make = ({ variant, way, reach }: (typeof tried)[number], told: boolean) =>
+    candidate(terms, {
+      id: `reuse ${variant}`,
+      way: 'reuse',
+      reach: told ? reach : null,
+      stretches: [way],
+      own: () => [item('reuse', 1), entered(f)],
+      why: told ? say.reuse({ spare: inches(spareOf(reach)) }) : say.reuseUntold({ because: unknown! }),
+    });
+  const best = tried.reduce((a, b) => (spareOf(b.reach) > spareOf(a.reach) ? b : a));
+  if (unknown !== null) {
+    // The jacket is measured from a known pivot; only the conductors behind it are not.
+    const jacket = isKnown(f.pivot) && f.group.drawsBack === true ? best.reach.jacket : null;
+    if (jacket !== null && jacket < 0) {
+      const by = inches(jacket);
+      return { ...none(say.becauseShort({ part: 'jacket', short: by })), short: { part: 'jacket', by } };
+    }
+    const joined = jacket === null ? [] : [inPanel(terms, f, null, [best.way], [], true, 'hot')];
+    return { candidates: joined, untold: [make(tried[0]!, false)], because: unknown, short: null };
   }
-  if (!best) return none(say.becauseNoPath());
-  if (found.length > 0) return { candidates: found, because: null, short: null };
-  const { reach, way } = best;
-  const part = isKnown(tails) ? firstShort(reach)! : reach.jacket < 0 ? 'jacket' : null;
-  const short = part ? { part, by: inches(reach[part]) } : null;
-  const because = short ? say.becauseShort({ part: short.part, short: short.by }) : say.becauseTailsUnknown();
-  const joined = reach.jacket >= 0 ? [inPanel(terms, f, isKnown(tails) ? reach : null, [way], [], true, part ?? 'hot')] : [];
-  return { candidates: joined, because, short };
+  const found = tried.filter((t) => firstShort(t.reach) === null).map((t) => make(t, true));
+  if (found.length > 0) return { candidates: found, untold: [], because: null, short: null };
+  const part = firstShort(best.reach)!;
+  const by = inches(best.reach[part]);
+  const enters = tried.filter((t) => t.reach.jacket >= 0);
+  const joined = enters.slice(0, 1).map((t) => inPanel(terms, f, t.reach, [t.way], [], true, firstShort(t.reach)!));
+  return { candidates: joined, untold: [], because: say.becauseShort({ part, short: by }), short: { part, by } };
 };
 
 /** Stays, reuse and splice in the new panel, as far as each is possible. */
@@ -166,5 +204,9 @@ export const oldWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays 
   if (stays.because === null) return stays;
   const drawn = reuseWays(terms, routes, f);
   if (drawn.because === null) return drawn;
-  return { ...stays, candidates: [...stays.candidates, ...drawn.candidates] };
+  return {
+    ...stays,
+    candidates: [...stays.candidates, ...drawn.candidates],
+    untold: [...stays.untold, ...drawn.untold],
+  };
 };

@@ -6,8 +6,9 @@ export const routingWords = {
   stays: () => 'It already enters where the new panel stands, and everything reaches its terminal.',
   reuse: (v: { spare: string }) =>
     `Drawn back to its pivot it reaches: jacket, hot, neutral and ground, the shortest with ${v.spare} to spare.`,
-  spliceInPanel: (v: { part: Part; short: string }) =>
-    `The jacket reaches the new panel, but the ${PART[v.part]} is ${v.short} short: joined inside the panel.`,
+  reuseUntold: (v: { because: string }) => `Drawn back, though ${v.because}.`,
+  spliceInPanel: (v: { part: Part; short: string | null }) =>
+    `The jacket reaches the new panel, but the ${PART[v.part]} ${v.short === null ? 'may not reach' : `is ${v.short} short`}: joined inside the panel.`,
   cutIn: (v: { length: string }) => `Cut in and spliced upstream; ${v.length} of new cable outside boxes and panel.`,
   cutInShort: (v: { part: Part; short: string; length: string }) =>
     `The ${PART[v.part]} is ${v.short} short, so it is cut in and spliced upstream; ${v.length} of new cable.`,

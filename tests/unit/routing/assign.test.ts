@@ -20,7 +20,13 @@ const problemOf = (r: Random): Problem => {
   const spots = Array.from({ length: 4 }, (_, j) => ({ key: `s${j}`, mills: 45_000, boxes: j < 3 }));
   const penalties = [50_000, 60_000, 55_000];
   const runs = Array.from({ length: 5 }, (_, i): Choice[] => {
-    const home: Choice = { id: 'z', spot: null, load: null, mills: r.int(80, 300) * 1000, penalties: r.chance(0.5) ? [i % 3] : [] };
+    const home: Choice = {
+      id: 'z',
+      spot: null,
+      load: null,
+      mills: r.int(80, 300) * 1000,
+      penalties: r.chance(0.5) ? [i % 3] : [],
+    };
     const at = spots.flatMap((s, j): Choice[] =>
       r.chance(0.7)
         ? [
@@ -43,7 +49,7 @@ const exhaustive = (p: Problem): number => {
   let best = Number.POSITIVE_INFINITY;
   const go = (picks: number[]) => {
     if (picks.length === p.runs.length) best = Math.min(best, costOf(p, picks));
-    else p.runs[picks.length]!.forEach((_, i) => go([...picks, i]));
+    else for (const i of p.runs[picks.length]!.keys()) go([...picks, i]);
   };
   go([]);
   return best;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cutInFits, longestSpur, mayBend, mayBeReused, shortestTail } from '../../../src/routing/cutIn';
-import { supportsOf, staplesOn } from '../../../src/routing/supports';
 import { cutLengthOf } from '../../../src/routing/cutLength';
+import { staplesOn, supportsOf } from '../../../src/routing/supports';
 
 // Worked by hand from trade review (a)16: box wall 12 in back from the cut, 24 in freed to turn in.
 const tick = 1 / 64;
@@ -44,9 +44,9 @@ describe('supports, 334.30: 4-1/2 ft apart, within 12 in of entries', () => {
   it('bored joists hold a cable, so only the stretches between them are stapled', () => {
     const leg = (by: 'joist side' | 'through joists' | 'sleeve', length: number, at: number) =>
       ({ from: [at, 0, 0], to: [at + length, 0, 0], cable: 'new', row: null, by }) as const;
-    expect(supportsOf([leg('joist side', 30, 0), leg('through joists', 100, 30), leg('joist side', 70, 130)], true)).toBe(
-      1 + 2,
-    );
+    expect(
+      supportsOf([leg('joist side', 30, 0), leg('through joists', 100, 30), leg('joist side', 70, 130)], true),
+    ).toBe(1 + 2);
     expect(supportsOf([leg('through joists', 100, 0), leg('sleeve', 40, 100)], true)).toBe(1);
   });
 });

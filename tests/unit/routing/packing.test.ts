@@ -29,7 +29,12 @@ const kinds: BoxKind[] = [
   { size: '4-11/16 x 2-1/8', material: 'metal', volumeIn3: 42, clamps: false },
   { size: 'plastic', material: 'nonmetallic', volumeIn3: 22.5, clamps: true },
 ];
-const PRICE: Record<string, number> = { '4 x 1-1/2': 24_000, '4 x 2-1/8': 27_000, '4-11/16 x 2-1/8': 33_000, plastic: 22_500 };
+const PRICE: Record<string, number> = {
+  '4 x 1-1/2': 24_000,
+  '4 x 2-1/8': 27_000,
+  '4-11/16 x 2-1/8': 33_000,
+  plastic: 22_500,
+};
 const price = { box: (k: BoxKind) => PRICE[k.size]!, connector: () => 1_200 };
 
 /** Every partition of a handful of cables, each part in its cheapest box. */

@@ -1,0 +1,90 @@
+import type { RoutingAnswer, RoutingAsk } from '../facts/routing';
+import type { Enclosure } from '../job/schema';
+import { pointOnFace } from '../job/site';
+import { compareText } from '../units/order';
+import type { In, Pt3 } from '../units/types';
+import { cutLengthOf, newPathOf } from './cutLength';
+import { nodeAt } from './network';
+import { blockersOf } from './networkBlockers';
+import { faceFor, onFaceOf } from './panelPlace';
+import { makeRoutes } from './routes';
+import { panelEntries } from './terminals';
+import type { Network } from './types';
+
+/** Main lugs stand this share of the can's height from the end the main is at, in its middle. Common practice, no source. */
+const LUGS_SHARE = 0.15;
+
+const lugsOf = (e: Enclosure): { readonly left: In; readonly z: In } => {
+  const down = e.size.height * LUGS_SHARE;
+  const z = e.mainAt === 'top' ? e.on.bottom + e.size.height - down : e.on.bottom + down;
+  return { left: e.on.left + e.size.width / 2, z };
+};
+
+/** Square distance inside a can from where the feeder enters to the main lugs, inches. */
+const toLugs = (ask: RoutingAsk, e: Enclosure, entry: Pt3): In | null => {
+  const face = faceFor(ask.job.site, e);
+  if (!face) return null;
+  const at = onFaceOf(face, entry);
+  const lugs = lugsOf(e);
+  return Math.abs(at.left - lugs.left) + Math.abs(at.z - lugs.z);
+};
+
+/** The old panel the feeder's path ends at: the nearest one. */
+const fedPanel = (ask: RoutingAsk, end: Pt3): Enclosure | undefined =>
+  [...ask.job.enclosures]
+    .sort((a, b) => compareText(a.id, b.id))
+    .map((e) => ({ e, far: toLugs(ask, e, end) ?? Number.POSITIVE_INFINITY }))
+    .reduce<{ e: Enclosure; far: number } | undefined>((best, x) => (!best || x.far < best.far ? x : best), undefined)
+    ?.e;
+
+/**
+ * In place, may the feeder stay as it is? Its conductors reach as far inside the old can as they do now; where it enters
+ * the new can at the same place the new lugs must be no farther. What cannot be told is replaced.
+ */
+const maybeKept = (ask: RoutingAsk): boolean => {
+  const { job, option } = ask;
+  const end = job.feeder.path.at(-1);
+  if (option.kind !== 'in place' || option.serviceDisconnect !== null || !end) return false;
+  const old = fedPanel(ask, end);
+  const face = faceFor(job.site, option.enclosure);
+  if (!old || !face || old.on.wall !== option.enclosure.on.wall || old.on.face !== option.enclosure.on.face)
+    return false;
+  const at = onFaceOf(face, end);
+  const { on, size } = option.enclosure;
+  const inside =
+    at.left >= on.left && at.left <= on.left + size.width && at.z >= on.bottom && at.z <= on.bottom + size.height;
+  if (!inside) return false;
+  const had = toLugs(ask, old, end);
+  const needs = toLugs(ask, option.enclosure, end);
+  return had !== null && needs !== null && needs <= had;
+};
+
+/** Where a new feeder starts: at a service disconnect on a wall, else where the old one comes into the room. */
+const startOf = (ask: RoutingAsk): Pt3 => {
+  const on = ask.option.serviceDisconnect?.on;
+  if (on === undefined || on === 'outdoors') return ask.job.feeder.entersAt;
+  const face = faceFor(ask.job.site, { on });
+  return face ? [...pointOnFace(face, on.left), on.bottom] : ask.job.feeder.entersAt;
+};
+
+/** Points the network needs for the feeder beyond those it has. */
+export const feederPoints = (ask: RoutingAsk): Pt3[] => [startOf(ask)];
+
+/** The feeder's way: kept where its lugs are reached in place, else replaced along the cheapest way for its own cable. */
+export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feeder'] => {
+  const { practice } = ask.job;
+  const kept = { way: 'kept', legs: [], cutLength: 0, blockedBy: [] } as const;
+  if (maybeKept(ask)) return kept;
+  const start = startOf(ask);
+  const node = nodeAt(network, start);
+  const panel = ask.option.enclosure;
+  const routes = makeRoutes(network, panel, ask.unit);
+  const way = node === undefined ? null : routes.to(node, ask.feederCable, 'feeder', 'new', 'cheap');
+  if (!way) {
+    const entries = panelEntries(network, panel).map((e) => e.node);
+    const blockedBy = node === undefined || entries.length === 0 ? [panel.id] : blockersOf(network, entries, node);
+    return { way: 'replaced', legs: [], cutLength: 0, blockedBy };
+  }
+  const cutLength = cutLengthOf(newPathOf(way.legs), 2 * practice.tailOfFeeder, practice);
+  return { way: 'replaced', legs: way.legs, cutLength, blockedBy: [] };
+};

@@ -1,0 +1,217 @@
+import { boxFillIn3 } from '../calculations/boxFill';
+import type { BoxKind, RoutingAsk } from '../facts/routing';
+import { toPointer } from '../job/pointer';
+import { compareText } from '../units/order';
+import { type Id, isKnown } from '../units/types';
+import { routingWords as say } from '../words/en/routing';
+import type { Choice, Problem, Spot } from './assign';
+import type { Candidate, Terms } from './candidate';
+import { feederPoints } from './feeder';
+import { factsOf, type HomeRunFacts } from './homeRunFacts';
+import { buildNetwork, nodeAt, pointOf } from './network';
+import { blockersOf } from './networkBlockers';
+import { type FillOf, makePacker, type Packer } from './packing';
+import { applyPins, type Pins, readPins } from './pins';
+import { makePricer, type Pricer } from './pricer';
+import { prune } from './prune';
+import { makeRoutes, type Routes } from './routes';
+import { type BoxSite, boxOnAt, boxSites, turningPoints } from './sites';
+import { type Cans, spliceCansOf } from './spliceCans';
+import { makeSpurs } from './spurs';
+import { panelEntries } from './terminals';
+import { type Assumed, pointKey } from './types';
+import { cutInWays, newHomeRunWay, spliceCanWays, staysOnOldWay } from './waysNew';
+import { oldWays } from './waysOld';
+
+/** Everything a question to routing comes down to, before anything is chosen. */
+export interface Posed {
+  readonly ask: RoutingAsk;
+  readonly terms: Terms;
+  readonly facts: readonly HomeRunFacts[];
+  readonly routes: Routes;
+  readonly routesOf: (homeRun: Id) => Routes;
+  readonly pins: Pins;
+  readonly cans: Cans;
+  readonly sites: ReadonlyMap<string, BoxSite>;
+  /** Candidates in the order of the problem's choices. */
+  readonly candidates: readonly (readonly Candidate[])[];
+  readonly problem: Problem;
+  readonly packer: Packer;
+  readonly fill: FillOf;
+  readonly boxPrice: { readonly box: (kind: BoxKind) => number; readonly connector: (size: string) => number };
+  readonly assumed: readonly Assumed[];
+}
+
+const limitsOf = (ask: RoutingAsk): number[] =>
+  [...new Set(ask.penalties.filter((p) => p.mills > 0).map((p) => p.limitIn))].sort((a, b) => a - b);
+
+const yes = (value: unknown): boolean => value === true || value === 'yes';
+const no = (value: unknown): boolean => value === false || value === 'no';
+
+const networkFor = (ask: RoutingAsk, facts: readonly HomeRunFacts[]): Routes => {
+  const { job, option, unit, grade } = ask;
+  const base = feederPoints(ask);
+  const first = buildNetwork(job, option, { points: base });
+  const routes = makeRoutes(first, option.enclosure, unit);
+  if (grade === 'live') return routes;
+  const points = turningPoints(first, routes, facts, limitsOf(ask));
+  if (points.length === 0) return routes;
+  return makeRoutes(buildNetwork(job, option, { points: [...base, ...points] }), option.enclosure, unit);
+};
+
+const sitesWithPins = (ask: RoutingAsk, routes: Routes, facts: readonly HomeRunFacts[], pins: Pins): BoxSite[] => {
+  const { network } = routes;
+  const found = boxSites(network, routes, facts, ask.job.site, ask.option);
+  for (const at of pins.spots) {
+    const node = nodeAt(network, at);
+    const key = pointKey(at);
+    if (node !== undefined && !found.some((s) => s.key === key))
+      found.push({ key, node, point: pointOf(network, node), on: boxOnAt(network, node) });
+  }
+  return found.sort((a, b) => compareText(a.key, b.key));
+};
+
+const spotsOf = (candidates: readonly (readonly Candidate[])[], pricer: Pricer, cans: Cans): Spot[] => {
+  const keys = [...new Set(candidates.flatMap((list) => list.flatMap((c) => c.spot ?? [])))].sort(compareText);
+  const spot = pricer.of('splice spot');
+  const keeping = Math.max(0, pricer.of('splice can') - pricer.of('remove old panel'));
+  return keys.map((key) => {
+    const boxes = key.startsWith('box ');
+    const kept = !boxes && cans.kept.includes(key.slice('can '.length));
+    return { key, boxes, mills: spot + (boxes || kept ? 0 : keeping) };
+  });
+};
+
+const choicesOf = (
+  ask: RoutingAsk,
+  f: HomeRunFacts,
+  list: readonly Candidate[],
+  spots: readonly Spot[],
+  types: Packer['types'],
+): Choice[] => {
+  const tails = yes(ask.job.code.amendments.afciCountsTails);
+  const index = new Map(spots.map((s, i) => [s.key, i]));
+  const mine = ask.penalties.flatMap((p, i) => (p.homeRuns.includes(f.id) ? [{ p, i }] : []));
+  return list.map((c) => {
+    const counted = tails ? c.codeLengthWithTails : c.codeLength;
+    return {
+      id: c.id,
+      spot: c.spot === null ? null : index.get(c.spot)!,
+      load: c.needsBox ? types.findIndex((t) => t.key === f.load.key) : null,
+      mills: c.mills,
+      penalties: mine
+        .filter(({ p }) => counted > p.limitIn || (p.atAnyLengthIfNewHomeRun && c.way === 'new home run'))
+        .map(({ i }) => i),
+    };
+  });
+};
+
+/** All ways of all home runs, priced, as one problem of choice. */
+export const pose = (ask: RoutingAsk): Posed => {
+  const { job, option, unit, boxes } = ask;
+  const pricer = makePricer(unit);
+  const terms: Terms = {
+    job,
+    option,
+    practice: job.practice,
+    pricer,
+    racewayCounts: !no(job.code.amendments.racewayCountsIn6ft),
+  };
+  const pins = readPins(option);
+  const facts = [...job.homeRuns].sort((a, b) => compareText(a.id, b.id)).flatMap((h) => factsOf(job, option, h) ?? []);
+  const moved = facts.filter((f) => f.becomes !== null && f.becomes !== 'subpanel');
+  const routes = networkFor(ask, moved);
+  const { network } = routes;
+  const routesOf = (id: Id): Routes => {
+    const { through } = pins.of(id);
+    return through.length === 0 ? routes : makeRoutes(network, option.enclosure, unit, through);
+  };
+  const spurs = makeSpurs(routes, unit);
+  const sites = sitesWithPins(ask, routes, moved, pins);
+  const cans = spliceCansOf(job, option, network);
+  const limits = limitsOf(ask);
+  const fill: FillOf = (contents) => boxFillIn3(job.code.edition, { ...contents, yokes: [], fittings: 0 });
+  const boxPrice = {
+    box: (kind: BoxKind) => pricer.of(`box:${kind.size}`),
+    connector: (size: string) => pricer.of(`connector:${size}`),
+  };
+  const packer = makePacker(
+    moved.map((f) => f.load),
+    boxes,
+    fill,
+    boxPrice,
+  );
+  const fits = (f: HomeRunFacts) => packer.pack(packer.types.map((t) => (t.key === f.load.key ? 1 : 0))) !== null;
+  const entries = panelEntries(network, option.enclosure).map((e) => e.node);
+  const assumed: Assumed[] = [...network.assumed];
+  const blockers = new Map<number, readonly Id[]>();
+  const blockedBy = (node: number): readonly Id[] => {
+    const known = blockers.get(node) ?? blockersOf(network, entries, node);
+    blockers.set(node, known);
+    return known;
+  };
+
+  const candidates = facts.map((f): Candidate[] => {
+    const pinned = pins.of(f.id);
+    if (f.becomes === null || f.becomes === 'subpanel')
+      return applyPins(terms, pinned, [staysOnOldWay(terms, f)], [], null);
+    const own = routesOf(f.id);
+    const old = oldWays(terms, own, f);
+    const boxable = fits(f);
+    const ways = [
+      ...old.candidates,
+      ...(boxable ? cutInWays(terms, own, spurs, sites, f, limits, old) : []),
+      ...spliceCanWays(terms, own, cans.offered.get(f.group.enclosure), f, limits),
+    ];
+    const because =
+      !boxable && isKnown(f.homeRun.cable.size) ? say.becauseLarge({ size: f.homeRun.cable.size }) : old.because;
+    const fresh = newHomeRunWay(terms, own, f, because, blockedBy);
+    const usable = fresh.blockedBy.length === 0 || ways.length === 0;
+    const list = applyPins(terms, pinned, usable ? [...ways, fresh] : ways, old.untold, because);
+    return list.sort((a, b) => compareText(a.id, b.id));
+  });
+
+  const spots = spotsOf(candidates, pricer, cans);
+  const problem: Problem = {
+    runs: facts.map((f, r) => choicesOf(ask, f, candidates[r]!, spots, packer.types)),
+    spots,
+    penalties: ask.penalties.map((p) => p.mills),
+    maxSpots: job.practice.maxSpliceSpots,
+    packer,
+  };
+  for (const f of facts) if (!isKnown(f.tails)) assumed.push(tailAssumption(ask, f));
+  return {
+    ask,
+    terms,
+    facts,
+    routes,
+    routesOf,
+    pins,
+    cans,
+    sites: new Map(sites.map((s) => [`box ${s.key}`, s])),
+    candidates,
+    problem,
+    packer,
+    fill,
+    boxPrice,
+    assumed,
+  };
+};
+
+const tailAssumption = (ask: RoutingAsk, f: HomeRunFacts): Assumed => {
+  const path =
+    f.homeRun.ownTails === null
+      ? ['cableGroups', ask.job.cableGroups.indexOf(f.group), 'tails']
+      : ['homeRuns', ask.job.homeRuns.indexOf(f.homeRun), 'ownTails'];
+  return { path: toPointer(path), value: 0 };
+};
+
+/** The problem without what no cheapest answer needs, and the candidates its choices stand for. */
+export const pruned = (posed: Posed): { readonly problem: Problem; readonly candidates: Candidate[][] } => {
+  const problem = prune(posed.problem);
+  const candidates = problem.runs.map((choices, r) => {
+    const byId = new Map(posed.candidates[r]!.map((c) => [c.id, c]));
+    return choices.map((c) => byId.get(c.id)!);
+  });
+  return { problem, candidates };
+};

@@ -1,0 +1,96 @@
+import type { Proof } from '../facts/result';
+import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
+import { isKnown } from '../units/types';
+import { answerFor } from './answer';
+import { type Assignment, assign, costOf, type Problem } from './assign';
+import type { Candidate } from './candidate';
+import { feederOf } from './feeder';
+import { type Posed, pose, pruned } from './problem';
+import { modelOf, picksFrom } from './proof';
+import { rowsProof } from './rowsProof';
+import type { Assumed } from './types';
+import { hiddenAssumption } from './waysNew';
+
+/** A tenth of a mill: below what prices are rounded to. */
+const SAME_MILLS = 0.5;
+
+const proofOf = (mills: number, bound: number): Proof =>
+  mills - bound <= SAME_MILLS ? { best: true } : { best: false, atMostAbove: bound > 0 ? (mills - bound) / bound : 1 };
+
+/** What no choice can fall below: every home run at its own cheapest, boxes, spots and shared penalties for nothing. */
+const floorOf = (problem: Problem): number =>
+  problem.runs.reduce((sum, choices) => sum + Math.min(...choices.map((c) => c.mills)), 0);
+
+/** Chosen without a solver; where pins force more spots than practice allows, as many as they force. */
+const choose = (problem: Problem): Assignment =>
+  assign(problem) ?? assign({ ...problem, maxSpots: problem.spots.length }) ?? fallback(problem);
+
+/** Never needed while a box fits every offered cable; keeps the promise of an answer. */
+const fallback = (problem: Problem): Assignment => {
+  const picks = problem.runs.map(() => 0);
+  return { picks, mills: costOf(problem, picks) };
+};
+
+const finish = (
+  posed: Posed,
+  problem: Problem,
+  candidates: readonly (readonly Candidate[])[],
+  found: Assignment,
+  splices: Proof,
+): RoutingAnswer => {
+  const { ask } = posed;
+  const chosen = found.picks.map((i, r) => candidates[r]![i]!);
+  const made = answerFor(posed, problem, found.picks, chosen);
+  return {
+    ...made,
+    feeder: feederOf(ask, posed.routes.network),
+    workMills: posed.terms.pricer.exact(made.work),
+    objectiveMills: found.mills,
+    proof: { splices, rows: ask.grade === 'live' ? { best: false, atMostAbove: 1 } : rowsProof(posed, chosen, made) },
+    assumed: assumptions(posed, chosen),
+  };
+};
+
+const assumptions = (posed: Posed, chosen: readonly Candidate[]): Assumed[] => {
+  const list = [
+    ...posed.assumed,
+    ...posed.facts.flatMap((f, r) => {
+      const c = chosen[r]!;
+      const fresh = c.newCable === null ? [] : f.assumed;
+      return c.way === 'new home run' && !isKnown(f.homeRun.wholeLength)
+        ? [...fresh, hiddenAssumption(posed.ask.job, f)]
+        : fresh;
+    }),
+  ];
+  const once = new Map(list.map((a) => [a.path, a]));
+  return [...once.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
+};
+
+/** Every home run's way to the new panel, boxes, rows and work of one option: cold and deterministic, no solver. */
+export const route = (ask: RoutingAsk): RoutingAnswer => {
+  const posed = pose(ask);
+  const { problem, candidates } = pruned(posed);
+  const found = choose(problem);
+  return finish(posed, problem, candidates, found, proofOf(found.mills, floorOf(problem)));
+};
+
+/**
+ * The same choice put to a solver, stopped by node count. A strictly cheaper choice, judged by the true objective,
+ * replaces the answer; otherwise the answer stays and the bound is added. 'Best' only where the bound meets it.
+ */
+export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve): Promise<RoutingAnswer> => {
+  const posed = pose(ask);
+  const { problem, candidates } = pruned(posed);
+  const own = choose(problem);
+  if (problem.runs.every((choices) => choices.length === 1) || own.mills - floorOf(problem) <= SAME_MILLS)
+    return { ...answer, proof: { ...answer.proof, splices: { best: true } } };
+  const solved = await solve(modelOf(problem, ask.boxes, posed.fill, posed.boxPrice));
+  if (solved.status === 'failed') return answer;
+  const bound = solved.status === 'optimal' ? Math.floor(solved.objective + 1e-6) : solved.bound;
+  const picks = solved.status === 'optimal' ? picksFrom(problem, solved.values) : null;
+  const theirs = picks ? costOf(problem, picks) : Number.POSITIVE_INFINITY;
+  const best = picks && theirs < own.mills ? { picks, mills: theirs } : own;
+  if (best.mills >= answer.objectiveMills)
+    return { ...answer, proof: { ...answer.proof, splices: proofOf(answer.objectiveMills, bound) } };
+  return finish(posed, problem, candidates, best, proofOf(best.mills, bound));
+};
