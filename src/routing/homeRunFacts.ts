@@ -36,6 +36,8 @@ export interface HomeRunFacts {
   readonly load: SpliceLoad;
   /** Largest breaker of its circuits; unknown if any is. */
   readonly amps: U<number>;
+  /** Equal for home runs whose way, tail and reachable part are the same. */
+  readonly alike: string;
   readonly assumed: readonly Assumed[];
 }
 
@@ -58,6 +60,7 @@ export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFact
   const fresh = newCableFor(job, homeRun);
   const at = job.homeRuns.indexOf(homeRun);
   const circuits = job.circuits.filter((c) => homeRun.circuits.includes(c.id)).sort((a, b) => compareText(a.id, b.id));
+  const tail = shortestTail(tails, homeRun.cable);
   return {
     id: homeRun.id,
     homeRun,
@@ -67,7 +70,8 @@ export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFact
     pathLength: lengthAlong(path),
     pivot,
     tails,
-    tail: shortestTail(tails, homeRun.cable),
+    tail,
+    alike: JSON.stringify([path, tail, group.reachable, group.drawsBack]),
     can: job.enclosures.find((e) => e.id === group.enclosure),
     becomes: option.replaces.find((r) => r.enclosure === group.enclosure)?.becomes ?? null,
     newCable: fresh.cable,

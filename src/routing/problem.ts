@@ -165,9 +165,8 @@ export const pose = (ask: RoutingAsk): Posed => {
     ];
     const because =
       !boxable && isKnown(f.homeRun.cable.size) ? say.becauseLarge({ size: f.homeRun.cable.size }) : old.because;
-    const fresh = newHomeRunWay(terms, own, f, because, blockedBy);
-    const usable = fresh.blockedBy.length === 0 || ways.length === 0;
-    const list = applyPins(terms, pinned, usable ? [...ways, fresh] : ways, old.untold, because);
+    const fresh = newHomeRunWay(terms, own, f, because, ways.length === 0 ? blockedBy : null);
+    const list = applyPins(terms, pinned, fresh ? [...ways, fresh] : ways, old.untold, because);
     return list.sort((a, b) => compareText(a.id, b.id));
   });
 

@@ -1,9 +1,10 @@
 import type { Option, Site } from '../job/schema';
 import { compareText } from '../units/order';
 import type { In, Pt3 } from '../units/types';
-import { BACK_FROM_CUT_IN, FREED_UPSTREAM_IN, longestSpur } from './cutIn';
+import { BACK_FROM_CUT_IN, FREED_UPSTREAM_IN } from './cutIn';
 import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
+import { leavings, mayLeave, onePerKind, spurKey } from './leaving';
 import { pointOf } from './network';
 import type { Routes } from './routes';
 import { type BoxOn, makeSpotCheck } from './spots';
@@ -19,17 +20,6 @@ export interface BoxSite {
 
 export const boxOnAt = (network: Network, node: number): BoxOn =>
   network.layer[node] === LAYER.wall ? 'wall' : 'joist';
-
-/** Home runs with the same way, tail and reachable part answer alike. */
-export const spurKey = (f: HomeRunFacts): string =>
-  JSON.stringify([f.path, f.tail, f.group.reachable, f.group.drawsBack]);
-
-/** Where a cable may leave its run, and how much of it there is to give. */
-export const leavings = (network: Network, f: HomeRunFacts): { readonly at: RunPoint; readonly give: In }[] =>
-  runPoints(network, f.id).flatMap((at) => {
-    const give = longestSpur(at.chain, f.tail, f.group.reachable);
-    return give >= 0 ? [{ at, give }] : [];
-  });
 
 const tick = (x: In) => Math.floor(x * 64 + 1e-6) / 64;
 const tickUp = (x: In) => Math.ceil(x * 64 - 1e-6) / 64;
@@ -69,11 +59,7 @@ export const turningPoints = (
   const add = (p: Pt3 | null) => {
     if (p) found.set(pointKey(p), p);
   };
-  const seen = new Set<string>();
-  for (const f of facts) {
-    const key = spurKey(f);
-    if (seen.has(key)) continue;
-    seen.add(key);
+  for (const f of onePerKind(facts)) {
     for (const chain of edgesOf(f)) if (chain >= 0 && chain <= f.pathLength) add(pointAlong(f.path, chain));
     const places = leavings(network, f);
     let best: { readonly at: RunPoint; readonly give: In; readonly left: In } | null = null;
@@ -105,7 +91,32 @@ export const turningPoints = (
   return [...found].sort(([a], [b]) => compareText(a, b)).map(([, p]) => p);
 };
 
-/** Places a box may hang: along every run, and along the shortest ways from the runs to the panel. */
+const distance64 = (network: Network, a: number, b: number): number =>
+  Math.abs(network.x[a]! - network.x[b]!) +
+  Math.abs(network.y[a]! - network.y[b]!) +
+  Math.abs(network.z[a]! - network.z[b]!);
+
+/** The nodes an old cable can be brought to along the shortest way to the panel, from where it leaves its run. */
+const progress = (network: Network, routes: Routes, f: HomeRunFacts): number[][] => {
+  const places = leavings(network, f);
+  const onRun = new Set(places.map((p) => p.at.node));
+  return places.map(({ at, give }) => {
+    const nodes: number[] = [];
+    let gone = 0;
+    for (const node of routes.shortNodes(at.node)) {
+      const last = nodes.at(-1);
+      if (last !== undefined) gone += distance64(network, last, node);
+      if (!onRun.has(node) && (gone > give * 64 || !mayLeave(f))) break;
+      nodes.push(node);
+    }
+    return nodes;
+  });
+};
+
+/**
+ * Places worth hanging a box at. Toward the panel a box only gets cheaper (old cable that is there takes the place of
+ * new), so it is: as far as each cable goes, where cables of different runs meet, and the turning points.
+ */
 export const boxSites = (
   network: Network,
   routes: Routes,
@@ -113,26 +124,39 @@ export const boxSites = (
   site: Site,
   option: Option,
 ): BoxSite[] => {
-  const may = makeSpotCheck(site, option.moves);
-  const nodes = new Set<number>();
-  const seen = new Set<string>();
-  for (const f of facts) {
-    const key = spurKey(f);
-    if (seen.has(key)) continue;
-    seen.add(key);
-    for (const { at } of leavings(network, f)) {
-      nodes.add(at.node);
-      for (const node of routes.shortNodes(at.node)) nodes.add(node);
+  const check = makeSpotCheck(site, option.moves);
+  const allowed = new Map<number, boolean>();
+  const may = (node: number): boolean => {
+    const known = allowed.get(node);
+    if (known !== undefined) return known;
+    const face = network.face[node]!;
+    const yes =
+      network.layer[node] !== LAYER.loose &&
+      check(pointOf(network, node), boxOnAt(network, node), face < 0 ? null : network.faces[face]!.id);
+    allowed.set(node, yes);
+    return yes;
+  };
+  const lines = onePerKind(facts).map((f) => ({ key: spurKey(f), list: progress(network, routes, f) }));
+  const passing = new Map<number, Set<string>>();
+  for (const { key, list } of lines)
+    for (const nodes of list) for (const n of nodes) passing.set(n, (passing.get(n) ?? new Set()).add(key));
+  const kept = new Set<number>();
+  for (const { list } of lines)
+    for (const nodes of list) {
+      const last = nodes.findLast(may);
+      if (last !== undefined) kept.add(last);
+      nodes.forEach((n, i) => {
+        if (i > 0 && passing.get(n)!.size > passing.get(nodes[i - 1]!)!.size && may(n)) kept.add(n);
+      });
     }
+  for (const p of network.made.extra.points) {
+    const n = network.at.get(pointKey(p));
+    if (n !== undefined && may(n)) kept.add(n);
   }
-  return [...nodes]
+  return [...kept]
     .map((node): BoxSite => {
       const point = pointOf(network, node);
       return { key: pointKey(point), node, point, on: boxOnAt(network, node) };
-    })
-    .filter((s) => {
-      const face = network.face[s.node]!;
-      return network.layer[s.node] !== LAYER.loose && may(s.point, s.on, face < 0 ? null : network.faces[face]!.id);
     })
     .sort((a, b) => compareText(a.key, b.key));
 };

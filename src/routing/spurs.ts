@@ -3,9 +3,9 @@ import type { In } from '../units/types';
 import { cutInFits, mayBend } from './cutIn';
 import { runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
+import { leavings, mayLeave, spurKey } from './leaving';
 import { pathTo } from './path';
 import { pricesOf, type Routes, type Way3, wayAlong } from './routes';
-import { leavings, spurKey } from './sites';
 import { sweep } from './sweep';
 import type { RunPoint, Sweep } from './types';
 
@@ -19,9 +19,6 @@ export interface Spurs {
   /** The spur of a home run to a node, or null where its cable does not get there. */
   to(f: HomeRunFacts, node: number): Spur | null;
 }
-
-/** Off its run a cable is drawn back out of its holes, so it must be known that it can be. */
-const mayLeave = (f: HomeRunFacts): boolean => f.group.drawsBack === true && mayBend(f.homeRun);
 
 /**
  * Old cable from its run to boxes elsewhere: one length sweep for all home runs that are alike, started from every point

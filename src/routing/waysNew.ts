@@ -111,20 +111,24 @@ export const spliceCanWays = (
 /** Taken for the hidden part of a home run whose length nobody knows, while ways are compared. Common practice, no source. */
 const HIDDEN_WHEN_UNKNOWN_IN = 600;
 
-/** A new cable to the first outlet: the last resort, at the old cable's whole length. */
+/**
+ * A new cable to the first outlet: the last resort, at the old cable's whole length. Without a clear way it is offered
+ * only where what bars it is asked for, because nothing else is left.
+ */
 export const newHomeRunWay = (
   terms: Terms,
   routes: Routes,
   f: HomeRunFacts,
   because: string | null,
-  blockedBy: (node: number) => readonly Id[],
-): Candidate => {
+  blockedBy: ((node: number) => readonly Id[]) | null,
+): Candidate | null => {
   const { freeInBox, tailInPanel } = terms.practice;
   const end = runPoints(routes.network, f.id).at(-1);
   const way = end ? routes.to(end.node, f.newCable, f.type, 'new', 'cheap') : null;
+  if (!way && !blockedBy) return null;
   const whole = f.homeRun.wholeLength;
   const hidden = isKnown(whole) ? Math.max(0, whole - f.pathLength) : 0;
-  const by = way ? [] : end ? blockedBy(end.node) : [f.group.id];
+  const by = way ? [] : end ? blockedBy!(end.node) : [f.group.id];
   const trade = f.type.slice('cable:'.length);
   return candidate(terms, {
     id: 'new home run',

@@ -1,3 +1,4 @@
+import { canRunOnUndersides } from '../calculations/supports';
 import type { Leg, Reach } from '../facts/result';
 import { formatFeetInches } from '../units/length';
 import { isKnown, type Pt3 } from '../units/types';
@@ -151,7 +152,7 @@ const reuseWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
   const face = faceFor(terms.job.site, panel);
   if (!start || !face) return none(unknown ?? say.becauseNoPath());
   const { cable } = f.homeRun;
-  const key = `${cable.kind} ${cable.size} ${cable.hots} ${cable.neutral}`;
+  const key = `${cable.kind} ${canRunOnUndersides(cable)}`;
   const tried = (['cheap', 'short', 'reach'] as const).flatMap((variant) => {
     const way = routes.to(start.node, cable, key, 'old', variant);
     if (!way) return [];
