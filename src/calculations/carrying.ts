@@ -25,7 +25,6 @@ export interface Carrying {
   readonly limitColumn: 60 | 75 | null;
   readonly limitRule: ByEdition<Source> | null;
   readonly terminals: U<TempColumn>;
-  readonly breakerAmps: number | null;
   /** Current-carrying conductors together. */
   readonly conductors: number;
   readonly ambientF: number;
@@ -78,7 +77,7 @@ export const carrying = (c: Carrying, edition: Edition): Result<Carried, Fault> 
     const section = c.limitRule?.[edition].section ?? table;
     steps.push({ say: say.methodLimit({ column: c.limitColumn }), value: most, unit: 'A', section });
   }
-  const columns = terminalColumns(c.terminals, c.awg, c.breakerAmps);
+  const columns = terminalColumns(c.terminals);
   const atTerminals = columns.map(lookUp);
   const beyond = columns.find((_, i) => atTerminals[i] === BEYOND);
   if (beyond !== undefined) return missing(beyond);

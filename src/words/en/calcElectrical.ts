@@ -98,6 +98,8 @@ export const electricalWords = {
   difference: 'Difference between the legs',
 
   // refusals
+  noSuchCalculation: (v: { found: string; known: string }) =>
+    `There is no calculation "${v.found}". There are: ${v.known}.`,
   notInTable: (v: { what: string; table: string }) => `${v.what} is not in ${v.table}.`,
   notASize: (v: { found: string }) => `"${v.found}" is not a conductor size: '14' … '1', '1/0' … '4/0', '250' … .`,
   notACable: (v: { found: string; known: string }) => `"${v.found}" is not a cable kind known here: ${v.known}.`,
