@@ -27,6 +27,8 @@ const fitsAlone = (load: SpliceLoad, kind: BoxKind, fill: FillOf): boolean => {
 
 const term = (coefficient: number, name: string): string =>
   `${coefficient < 0 ? '-' : '+'} ${Math.abs(coefficient)} ${name}`;
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length > 0 ? [title, ...lines.map((line) => ` ${line}`)] : [];
 const sum = (terms: readonly string[]): string => (terms.length > 0 ? terms.join('\n ') : '+ 0 none');
 
 /**
@@ -94,12 +96,12 @@ export const modelOf = (
     ` obj: ${sum(objective)}`,
     'Subject To',
     ...rows.map((row, i) => ` c${i}: ${row}`),
-    'Bounds',
-    ...integers.map((name) => ` 0 <= ${name} <= ${problem.runs.length}`),
-    'General',
-    ` ${integers.join('\n ')}`,
-    'Binary',
-    ` ${binaries.join('\n ')}`,
+    ...section(
+      'Bounds',
+      integers.map((name) => `0 <= ${name} <= ${problem.runs.length}`),
+    ),
+    ...section('General', integers),
+    ...section('Binary', binaries),
     'End',
   ].join('\n');
   return { lp, nodeLimit: NODE_LIMIT };
