@@ -15,16 +15,16 @@ import { calcLoad } from '../src/calculations/load';
 import { calcPullBox } from '../src/calculations/pullBox';
 import { calcRacewayFill } from '../src/calculations/racewayFill';
 import { calcTerminalBend } from '../src/calculations/terminalBend';
-import type { CalcInput, CalcName, CalcOutput } from '../src/calculations/types';
+import type { CalcName, CalcOutput } from '../src/calculations/types';
 import { calcVoltageDrop } from '../src/calculations/voltageDrop';
 import { calcWorkingSpace } from '../src/calculations/workingSpace';
 import { calcCut } from '../src/cutlist/cut';
-import { CALC_NAMES, isCalcName, readCalcInput } from '../src/job/calcInput';
+import { CALC_NAMES, type CalcRead, isCalcName, readCalcInput } from '../src/job/calcInput';
 import type { Fault } from '../src/units/fault';
 import { err, type Result } from '../src/units/result';
 import { electricalWords as say } from '../src/words/en/calcElectrical';
 
-const CALCULATIONS: { readonly [N in CalcName]: (input: CalcInput[N]) => Result<CalcOutput, Fault> } = {
+const CALCULATIONS: { readonly [N in keyof CalcRead]: (input: CalcRead[N]) => Result<CalcOutput, Fault> } = {
   'box-fill': calcBoxFill,
   'cabinet-fill': calcCabinetFill,
   'pull-box': calcPullBox,
@@ -41,9 +41,9 @@ const CALCULATIONS: { readonly [N in CalcName]: (input: CalcInput[N]) => Result<
   'dedicated-space': calcDedicatedSpace,
   arrangement: calcArrangement,
   cut: calcCut,
-};
+} satisfies Record<CalcName, unknown>;
 
-const run = <N extends CalcName>(name: N, text: string): Result<CalcOutput, Fault> => {
+const run = <N extends keyof CalcRead>(name: N, text: string): Result<CalcOutput, Fault> => {
   const input = readCalcInput(name, text);
   return input.ok ? CALCULATIONS[name](input.value) : input;
 };

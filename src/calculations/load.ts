@@ -157,7 +157,11 @@ export const calcLoad = (input: Input): Result<CalcOutput, Fault> => {
   const cooking = cookingDemand(cookingOf(input));
   const table = COOKING_RULE[input.edition].section;
   if (cooking === BEYOND)
-    return refuse('beyond-table', '/rangeVA', say.notInTable({ what: `Cooking of ${cookingOf(input).join(', ')} VA`, table }));
+    return refuse(
+      'beyond-table',
+      '/rangeVA',
+      say.notInTable({ what: `Cooking of ${cookingOf(input).join(', ')} VA`, table }),
+    );
   const dryers = dryerDemand(input.dryerVA);
   if (dryers === BEYOND) {
     const what = `${input.dryerVA.length} dryers`;

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { CalcInput, CalcName } from '../calculations/types';
 import { RACEWAYS } from '../standards/conduit';
 import { USES } from '../standards/uses';
 import type { Fault } from '../units/fault';
@@ -26,7 +25,7 @@ const counts = list(z.strictObject({ awg: text, count }));
 const insulated = list(z.strictObject({ awg: text, count, insulation: text }));
 const size = z.strictObject({ width: some, depth: some, height: some });
 
-const inputs: { readonly [N in CalcName]: z.ZodType<CalcInput[N]> } = {
+const inputs = {
   'box-fill': z.strictObject({
     edition,
     conductors: counts,
@@ -160,14 +159,18 @@ const inputs: { readonly [N in CalcName]: z.ZodType<CalcInput[N]> } = {
   }),
 };
 
+/** What comes out of the check; the command holds it against the calculations' own inputs, so a difference does not compile. */
+export type CalcRead = { readonly [N in keyof typeof inputs]: z.infer<(typeof inputs)[N]> };
+type CalcName = keyof CalcRead;
+
 export const CALC_NAMES = Object.keys(inputs) as readonly CalcName[];
 export const isCalcName = (name: string): name is CalcName => Object.hasOwn(inputs, name);
 
 /** JSON text from outside becomes the input of one calculation, or a located fault. */
-export const readCalcInput = <N extends CalcName>(name: N, json: string): Result<CalcInput[N], Fault> => {
+export const readCalcInput = <N extends CalcName>(name: N, json: string): Result<CalcRead[N], Fault> => {
   const read = readJson(json);
   if (!read.ok) return read;
   const parsed = inputs[name].safeParse(read.value);
-  if (parsed.success) return ok(parsed.data as CalcInput[N]);
+  if (parsed.success) return ok(parsed.data as CalcRead[N]);
   return err(firstFault(read.value, schemaProblems(read.value, parsed.error.issues))!);
 };
