@@ -1,4 +1,4 @@
-import type { Run } from '../facts/result';
+import type { Box, Run } from '../facts/result';
 import type { RuleFacts } from '../facts/ruling';
 import { toPointer } from '../job/pointer';
 import type { Circuit, Enclosure, HomeRun, Job, Option } from '../job/schema';
@@ -120,3 +120,17 @@ export const isThreeWire = (cable: Cable): U<boolean> => {
   if (cable.neutral === 'insulated') return isKnown(cable.ground) ? !cable.ground : 'unknown';
   return isKnown(cable.neutral) && isKnown(cable.hots) ? true : 'unknown';
 };
+
+/** Routing names the box of a cabinet kept for splices after the cabinet. */
+export const canOf = (job: Job, box: Box): Enclosure | undefined =>
+  box.on === 'splice can' ? job.enclosures.find((e) => box.id === `can-${e.id}` || box.id === e.id) : undefined;
+
+/** Old panels kept for splices: because the option says so, or because splices are in them. */
+export const spliceCans = (facts: RuleFacts): Enclosure[] =>
+  byId(
+    facts.job.enclosures.filter(
+      (e) =>
+        facts.option.replaces.some((r) => r.enclosure === e.id && r.becomes === 'splice can') ||
+        facts.boxes.some((b) => canOf(facts.job, b)?.id === e.id),
+    ),
+  );

@@ -6,20 +6,29 @@ import { EDITIONS, type Edition, type Id, isKnown } from '../units/types';
 import { rulesWords as say } from '../words/en/rules';
 import { withAnswer } from './answers';
 import { RULES } from './list';
-import { cannotBeTold, doesNotApply, type Rule, type Says } from './rule';
+import { cannotBeTold, doesNotApply, type FactsInYear, type Rule, type Says } from './rule';
 
 const EDITION_PATH = '/code/edition';
 
 const inYear = (job: Job, edition: Edition): Job => ({ ...job, code: { ...job.code, edition } });
 
+/** Facts in each code year in question: one, or all four where nobody knows it. */
+const inEachYear = (facts: RuleFacts): FactsInYear[] => {
+  const { edition } = facts.job.code;
+  return (isKnown(edition) ? [edition] : EDITIONS).map((year) => ({
+    ...facts,
+    job: inYear(facts.job, year),
+    edition: year,
+  }));
+};
+
 /** What one rule says in one code year, subject by subject. */
-const inEdition = (rule: Rule, facts: RuleFacts, edition: Edition): Map<Id, Says> => {
-  const asked = { ...facts, job: inYear(facts.job, edition), edition };
-  const required = isRequiredIn(rule.id, edition);
+const inEdition = (rule: Rule, facts: FactsInYear): Map<Id, Says> => {
+  const required = isRequiredIn(rule.id, facts.edition);
   return new Map(
-    [...new Set(rule.subjects(asked))].map((subject) => [
+    [...new Set(rule.subjects(facts))].map((subject) => [
       subject,
-      required ? rule.check(asked, subject) : doesNotApply(),
+      required ? rule.check(facts, subject) : doesNotApply(),
     ]),
   );
 };
@@ -35,20 +44,20 @@ const common = (answers: readonly Says[]): Says => {
   return cannotBeTold(say.editionUnknown(), say.editionLook(), [EDITION_PATH, ...waits]);
 };
 
-const judge = (rule: Rule, facts: RuleFacts): Verdict[] => {
-  const { edition } = facts.job.code;
-  const years = (isKnown(edition) ? [edition] : EDITIONS).map((year) => inEdition(rule, facts, year));
-  const subjects = [...new Set(years.flatMap((year) => [...year.keys()]))].sort(compareText);
+const judge = (rule: Rule, job: Job, years: readonly FactsInYear[]): Verdict[] => {
+  const answers = years.map((facts) => inEdition(rule, facts));
+  const subjects = [...new Set(answers.flatMap((year) => [...year.keys()]))].sort(compareText);
   return subjects.map((subject) => ({
     rule: rule.id,
     subject,
-    ...withAnswer(facts.job, rule.id, subject, common(years.map((year) => year.get(subject) ?? doesNotApply()))),
+    ...withAnswer(job, rule.id, subject, common(answers.map((year) => year.get(subject) ?? doesNotApply()))),
   }));
 };
 
 /** Every rule asked of everything it looks at: verdicts sorted by rule and subject, and how often each had nothing to say. */
 export const runRules = (facts: RuleFacts): { verdicts: Verdict[]; doesNotApply: Record<string, number> } => {
-  const all = RULES.flatMap((rule) => judge(rule, facts));
+  const years = inEachYear(facts);
+  const all = RULES.flatMap((rule) => judge(rule, facts.job, years));
   const silent: Record<string, number> = {};
   for (const rule of [...RULES].sort((a, b) => compareText(a.id, b.id))) {
     const count = all.filter((v) => v.rule === rule.id && v.outcome === 'does not apply').length;

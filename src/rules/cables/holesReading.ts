@@ -1,0 +1,38 @@
+import type { Row } from '../../facts/result';
+import type { Framing } from '../../job/schema';
+import { framingAt } from '../../job/site';
+import { type In, isKnown } from '../../units/types';
+import { sitePath } from '../reading';
+import type { FactsInYear } from '../rule';
+
+export type Hole = Row['holes'][number];
+
+/** A hole in its joist: wood left to the nearer edge, in; null where the joist was not measured. */
+export interface HoleIn {
+  readonly hole: Hole;
+  readonly framing: Framing | undefined;
+  readonly edge: In | null;
+}
+export const holesIn = (facts: FactsInYear, row: Row): HoleIn[] =>
+  row.holes.map((hole) => {
+    const framing = framingAt(facts.job.site, [hole.at[0], hole.at[1]]);
+    const { depth = 'unknown', underside = 'unknown' } = framing ?? {};
+    if (!isKnown(depth) || !isKnown(underside)) return { hole, framing, edge: null };
+    const up = hole.at[2] - underside;
+    return { hole, framing, edge: Math.min(up, depth - up) - hole.diameter / 2 };
+  });
+
+/** Wood left between two holes, in. */
+export const woodBetween = (a: Hole, b: Hole): In =>
+  Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1], a.at[2] - b.at[2]) - (a.diameter + b.diameter) / 2;
+
+export const framingPaths = (
+  facts: FactsInYear,
+  holes: readonly HoleIn[],
+  keys: readonly ('depth' | 'underside' | 'kind')[],
+): string[] =>
+  holes.flatMap(({ framing }) =>
+    framing
+      ? keys.flatMap((key) => (isKnown(framing[key]) ? [] : [sitePath(facts.job, 'framing', framing.id, key)]))
+      : ['/site/framing'],
+  );

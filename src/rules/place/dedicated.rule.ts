@@ -1,0 +1,57 @@
+import { overlap } from '../../geometry/freeIntervals';
+import { enclosureOnFace } from '../../job/site';
+import { byId, compareText } from '../../units/order';
+import { placeWords as say } from '../../words/en/rulesPlace';
+import { breakerPanels } from '../reading';
+import { type FactsInYear, holds, type Rule, stops } from '../rule';
+import { atPlace, namesOf, part, remediesFor, type Standing, shapeOf, waitsForMeasure } from './placeReading';
+import { openingAlong } from './surroundings';
+
+/** Doors and windows where the panel would hang. */
+const openingsUnder = ({ job }: FactsInYear, { panel, face }: Standing) => {
+  const on = enclosureOnFace(panel);
+  return byId(job.site.openings).filter(
+    (o) =>
+      o.on.wall === panel.on.wall &&
+      o.exists.after &&
+      overlap(openingAlong(face, o), [on.left, on.right]) &&
+      overlap([o.on.bottom, o.on.bottom + o.height], [on.bottom, on.top]),
+  );
+};
+
+/** Over and under the panel, in its own width and depth, no foreign pipe or duct; and the panel itself has its place. */
+export const dedicated: Rule = {
+  id: 'DEDICATED',
+  subjects: breakerPanels,
+  check: (facts, subject) =>
+    atPlace(facts, subject, (place) => {
+      const body = part(place, 'body');
+      const above = part(place, 'above');
+      const below = part(place, 'below');
+      const openings = openingsUnder(facts, place);
+      const shape = shapeOf(place, above.shape, 'top');
+      if (body.outcome === 'fails' || openings.length > 0) {
+        const things = [
+          ...openings.map((o) => say.anOpening({ kind: o.kind })),
+          ...(body.intruders.length > 0 ? [namesOf(facts, body.intruders)] : []),
+          ...(openings.length + body.intruders.length === 0 ? [say.bodyEdge()] : []),
+        ];
+        return stops(say.bodyFails({ things: [...new Set(things)].sort(compareText).join(', ') }), {
+          shape: shapeOf(place, body.shape),
+          remedies: remediesFor(facts, body.intruders),
+        });
+      }
+      const intruders = [above, below].flatMap((v) => (v.outcome === 'fails' ? v.intruders : []));
+      if (intruders.length > 0) {
+        return stops(say.zoneFails({ things: namesOf(facts, intruders) }), {
+          measured: Math.max(...intruders.map((i) => i.byIn)),
+          required: 0,
+          unit: 'in',
+          shape,
+          remedies: remediesFor(facts, intruders),
+        });
+      }
+      if ([body, above, below].some((v) => v.outcome === 'cannot be told')) return waitsForMeasure(facts, place);
+      return holds(say.zoneHolds(), { measured: 0, required: 0, unit: 'in', shape });
+    }),
+};
