@@ -1,6 +1,6 @@
 import { byId } from '../units/order';
 import type { Id } from '../units/types';
-import { type SumItem, subsetSums } from './subsetSums';
+import { type SubsetSums, type SumItem, subsetSums } from './subsetSums';
 
 /** Single-pole loads to spread over two legs, each leg with so many places; pairs share a neutral and sit on opposite legs. */
 export interface PhaseTask {
@@ -36,6 +36,21 @@ const unitOf = (loads: readonly number[]): { unit: number; exact: boolean } => {
   return { unit: Math.max(own, least) / 100, exact: own >= least && whole };
 };
 
+/** The lighter side: the most it can weigh within half, the evenest count of that weight, on leg B where that has room. */
+const heaviest = (task: PhaseTask, n: number, half: number, sums: SubsetSums) => {
+  const counts = Array.from({ length: n + 1 }, (_, count) => count)
+    .map((count) => ({
+      count,
+      lightOnB: count <= task.placesB && n - count <= task.placesA,
+      lightOnA: count <= task.placesA && n - count <= task.placesB,
+    }))
+    .filter((c) => c.lightOnA || c.lightOnB)
+    .sort((a, b) => Math.abs(2 * a.count - n) - Math.abs(2 * b.count - n) || a.count - b.count);
+  for (let sum = half; sum >= 0; sum--)
+    for (const { count, lightOnB } of counts) if (sums.reached(count, sum)) return { count, sum, lightOnB };
+  return null;
+};
+
 /**
  * Exact balance of two legs. Rows of a panel alternate legs, so a 2-pole breaker or a shared-neutral pair takes one
  * place on each wherever it stands; only the single poles and the turn of each pair are free: a subset sum with a bound
@@ -47,32 +62,23 @@ export const splitPhases = (task: PhaseTask): PhaseSplit | null => {
   const n = singles.length;
   const { unit, exact } = unitOf([...singles.map((s) => s.va), ...pairs.flatMap((p) => p.va)]);
   const units = (va: number) => Math.round(va / unit);
-  // A pair puts its smaller load on A for certain; taking its item puts the larger there.
+  // A pair puts its smaller load on one leg for certain; taking its item puts the larger there.
   const items: SumItem[] = [
     ...singles.map((s): SumItem => ({ weight: units(s.va), place: 1 })),
     ...pairs.map((p): SumItem => ({ weight: Math.abs(units(p.va[0]) - units(p.va[1])), place: 0 })),
   ];
-  const free = total(items.map((item) => item.weight));
-  const sums = subsetSums(items);
-  let best: { gap: number; count: number; sum: number } | null = null;
-  // The sure part of the pairs weighs the same on both legs, so the gap is between what is taken and what is not.
-  for (let sum = free; sum >= 0; sum--)
-    for (let count = Math.max(0, n - task.placesB); count <= Math.min(n, task.placesA); count++) {
-      const gap = Math.abs(2 * sum - free);
-      const better =
-        !best ||
-        gap < best.gap ||
-        (gap === best.gap && sum === best.sum && Math.abs(2 * count - n) < Math.abs(2 * best.count - n));
-      if (better && sums.reached(count, sum)) best = { gap, count, sum };
-    }
+  // The sure part of the pairs weighs the same on both legs. Of every split one side takes half or less of the rest:
+  // the heaviest such side is the best balance.
+  const half = Math.floor(total(items.map((item) => item.weight)) / 2);
+  const sums = subsetSums(items, half);
+  const best = heaviest(task, n, half, sums);
   if (!best) return null;
 
-  const chosen = sums.choice(best.count, best.sum);
-  const onA = new Set(singles.filter((_, i) => chosen.has(i)).map((s) => s.id));
+  const light = sums.choice(best.count, best.sum);
+  const isOnA = (item: number) => light.has(item) !== best.lightOnB;
+  const onA = new Set(singles.filter((_, i) => isOnA(i)).map((s) => s.id));
   const turned = new Set(
-    pairs
-      .filter((p, i) => units(p.va[1]) > units(p.va[0]) === chosen.has(n + i) && p.va[0] !== p.va[1])
-      .map((p) => p.id),
+    pairs.filter((p, i) => p.va[0] !== p.va[1] && p.va[1] > p.va[0] === isOnA(n + i)).map((p) => p.id),
   );
   const legA =
     total(singles.filter((s) => onA.has(s.id)).map((s) => s.va)) +

@@ -14,17 +14,19 @@ export interface SubsetSums {
 const WORD = 32;
 
 /**
- * Subset sums bounded by count, over bit sets: a row of bits per number of places, shifted by each item's weight. An
+ * Subset sums up to `most`, bounded by count, over bit sets: a row of bits per number of places, shifted by each item's weight. An
  * item index is written once per cell, when its bit first appears, so a choice is read back without keeping stages.
  */
-export const subsetSums = (items: readonly SumItem[]): SubsetSums => {
-  const width = items.reduce((sum, item) => sum + item.weight, 0) + 1;
+export const subsetSums = (items: readonly SumItem[], most: number): SubsetSums => {
+  const width = most + 1;
   const places = items.reduce((sum, item) => sum + item.place, 0);
   const words = Math.ceil(width / WORD);
   const rows = Array.from({ length: places + 1 }, () => new Uint32Array(words));
   const firstBy = new Int16Array((places + 1) * width).fill(-1);
   rows[0]![0] = 1;
 
+  // Bits past `most` in the last word belong to no sum.
+  const lastWord = width % WORD === 0 ? -1 : (1 << (width % WORD)) - 1;
   const mark = (fresh: number, row: number, word: number, item: number) => {
     for (let bits = fresh; bits !== 0; bits &= bits - 1)
       firstBy[row * width + word * WORD + 31 - Math.clz32(bits & -bits)] = item;
@@ -36,7 +38,7 @@ export const subsetSums = (items: readonly SumItem[]): SubsetSums => {
     for (let word = words - 1; word >= whole; word--) {
       const high = source[word - whole]! << part;
       const low = part > 0 && word > whole ? source[word - whole - 1]! >>> (WORD - part) : 0;
-      const fresh = (high | low) & ~target[word]!;
+      const fresh = (high | low) & ~target[word]! & (word === words - 1 ? lastWord : -1);
       if (fresh === 0) continue;
       target[word] = target[word]! | fresh;
       mark(fresh, to, word, item);
