@@ -42,7 +42,7 @@ export interface RoutingAnswer {
   readonly work: readonly Work[];
   /** Price of `work` at the unit prices asked with; a test holds it against pricing's own figure. */
   readonly workMills: Mills;
-  /** What the search minimized: work at unshared prices + penalties. */
+  /** What the search minimized: work with holes, boards and opened strips at an even share of each + penalties. */
   readonly objectiveMills: Mills;
   /** Old panels that become splice cans. */
   readonly spliceCans: readonly Id[];

@@ -11,12 +11,11 @@ import { type Hole, joistCrossings, makeHolePacker } from './holes';
 import { rowCableOf } from './homeRunFacts';
 import type { Posed } from './problem';
 import { type Member, rowsOf, withHoles } from './rows';
+import { ON_BOARD } from './share';
 import { lieOf, piecesOf, usersOf } from './sharing';
 
 /** The strictest edition for adjustment where the code year is not known; the factors are the same in all of them. */
 const EDITION_WHEN_UNKNOWN = 2023;
-/** Side by side on a 12 in board (see rows). */
-const ON_ONE_BOARD = 10;
 /** Wood left above and below a hole, 300.4(A)(1), inches. */
 const EDGE_IN = 1.25;
 
@@ -26,6 +25,8 @@ export interface Chosen {
   readonly rows: readonly Row[];
   readonly work: readonly Work[];
   readonly spliceCans: readonly Id[];
+  /** Holes, boards, patches and tiles, each counted once for all who use it. */
+  readonly shared: readonly Work[];
 }
 
 const work = (name: string, quantity: number, homeRuns: readonly Id[]): Work => ({
@@ -142,7 +143,7 @@ const sharedStretches = (legs: ReadonlyMap<Id, readonly Leg[]>): Work[] => {
       if (name === undefined || seen.has(p.key)) continue;
       seen.add(p.key);
       const there = users.get(p.key)!;
-      const times = lieOf(p.by) === 'board' ? Math.ceil(there.length / ON_ONE_BOARD) : 1;
+      const times = lieOf(p.by) === 'board' ? Math.ceil(there.length / ON_BOARD) : 1;
       const entry = sum.get(name) ?? { length: 0, homeRuns: new Set<Id>() };
       entry.length += p.length * times;
       for (const id of there) entry.homeRuns.add(id);
@@ -206,12 +207,15 @@ export const answerFor = (
       blockedBy: c.blockedBy,
     };
   });
-  const list: Work[] = [
-    ...chosen.flatMap((c, r) => c.own.map((w) => work(w.item, w.quantity, [posed.facts[r]!.id]))),
+  const shared: Work[] = [
     ...chosen.flatMap((c, r) => (c.plateHoles > 0 ? [work('hole', c.plateHoles, [posed.facts[r]!.id])] : [])),
     ...holes.map(({ hole }) => work('hole', 1, hole.homeRuns)),
-    ...holes.flatMap(({ hole }) => (platesFor(posed, hole) > 0 ? [work('plate', 1, hole.homeRuns)] : [])),
     ...sharedStretches(legs),
+  ];
+  const list: Work[] = [
+    ...chosen.flatMap((c, r) => c.own.map((w) => work(w.item, w.quantity, [posed.facts[r]!.id]))),
+    ...shared,
+    ...holes.flatMap(({ hole }) => (platesFor(posed, hole) > 0 ? [work('plate', 1, hole.homeRuns)] : [])),
     ...items,
   ];
   const used = problem.runs.flatMap((choices, r) => {
@@ -228,6 +232,7 @@ export const answerFor = (
       ),
     ),
     work: mergeWork(list),
+    shared,
     spliceCans: [...new Set([...posed.cans.kept, ...used])].sort(compareText),
   };
 };

@@ -10,6 +10,7 @@ import type { HomeRunFacts } from './homeRunFacts';
 import { ownItems, sharedItems } from './legWork';
 import type { Counted, Pricer } from './pricer';
 import type { Way3 } from './routes';
+import type { Share } from './share';
 
 /** One way for one home run, worked out in full and priced as if it ran alone. */
 export interface Candidate {
@@ -36,6 +37,8 @@ export interface Candidate {
   /** Work that stands in no list of routing's but changes with the way: plan/ counts it. Steers the choice. */
   readonly beside: readonly Counted[];
   readonly mills: Mills;
+  /** Its part of what is shared, in `mills`. */
+  readonly sharedMills: Mills;
   readonly why: string;
   readonly blockedBy: readonly Id[];
 }
@@ -47,6 +50,7 @@ export interface Terms {
   readonly practice: Practice;
   readonly pricer: Pricer;
   readonly racewayCounts: boolean;
+  readonly share: Share;
 }
 
 export const item = (name: string, quantity: number): Counted => ({ item: name, quantity });
@@ -112,7 +116,7 @@ export const candidate = (terms: Terms, p: Parts): Candidate => {
   const cutLength = free === null ? 0 : cutLengthOf(path, free, terms.practice, hidden);
   const sum = (of: (s: Way3) => number) => p.stretches.reduce((n, s) => n + of(s), 0);
   const own = [...p.own(path + hidden, cutLength), ...p.stretches.flatMap((s) => ownItems(s.work))];
-  const shared = p.stretches.flatMap((s) => sharedItems(s.work));
+  const shared = p.stretches.flatMap((s) => sharedItems(s.work, terms.share));
   const beside = p.beside ?? [];
   return {
     id: p.id,
@@ -133,6 +137,7 @@ export const candidate = (terms: Terms, p: Parts): Candidate => {
     own,
     beside,
     mills: terms.pricer.cost([...own, ...shared, ...beside]),
+    sharedMills: terms.pricer.cost(shared),
     why: p.why,
     blockedBy: p.blockedBy ?? [],
   };

@@ -8,6 +8,7 @@ import { nodeAt } from './network';
 import { blockersOf } from './networkBlockers';
 import { faceFor, onFaceOf } from './panelPlace';
 import { makeRoutes } from './routes';
+import { ALONE } from './share';
 import { panelEntries } from './terminals';
 import type { Network } from './types';
 
@@ -78,7 +79,7 @@ export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feed
   const start = startOf(ask);
   const node = nodeAt(network, start);
   const panel = ask.option.enclosure;
-  const routes = makeRoutes(network, panel, ask.unit);
+  const routes = makeRoutes(network, panel, ask.unit, ALONE);
   const way = node === undefined ? null : routes.to(node, ask.feederCable, 'feeder', 'new', 'cheap');
   if (!way) {
     const entries = panelEntries(network, panel).map((e) => e.node);

@@ -5,10 +5,9 @@ import { compareText } from '../units/order';
 import type { Id, In, Pt, Pt3 } from '../units/types';
 import { toFrame } from './networkFrame';
 import { regionAt } from './networkFraming';
+import { IN_HOLE } from './share';
 import type { Network } from './types';
 
-/** Crews pull at most three cables through one hole: more will not pass without damage. Common practice, no source. */
-const MOST_IN_HOLE = 3;
 const NOISE = 1e-6;
 
 /** Where a straight stretch crosses joists that are bored, in order along it, half-open (from, to]. */
@@ -75,7 +74,7 @@ export const makeHolePacker = (holeFor: HoleFor) => {
             [...groups, group],
             size + diameter,
           );
-        if (group.length === MOST_IN_HOLE) return;
+        if (group.length === IN_HOLE) return;
         for (let k = from; k < rest.length; k++) grow([...group, rest[k]!], k + 1);
       };
       grow([first], 0);

@@ -4,7 +4,8 @@ import type { In, Pt3 } from '../units/types';
 import { distance3 } from './cutLength';
 import { joistCrossings } from './holes';
 import type { Member } from './legsMembers';
-import { CABLES_PER_HOLE, type Counted } from './pricer';
+import type { Counted } from './pricer';
+import type { Share } from './share';
 import { supportsOf } from './supports';
 import type { Network } from './types';
 
@@ -62,13 +63,13 @@ export const legWorkOf = (
   return { ...sum, plateHoles, supports: supportsOf(legs, startsAtEntry, kind) };
 };
 
-/** The same as items of work that cables on one way share: holes at the even share the sweeps charge, the rest in full. */
-export const sharedItems = (w: LegWork): Counted[] =>
+/** The same as items of work that cables on one way share, at the share the sweeps charge. */
+export const sharedItems = (w: LegWork, share: Share): Counted[] =>
   [
-    { item: 'hole', quantity: (w.holes + w.plateHoles) / CABLES_PER_HOLE },
-    { item: 'running board', quantity: w.board / 12 },
-    { item: 'patch', quantity: w.patch / 12 },
-    { item: 'lift tile', quantity: w.tile / 12 },
+    { item: 'hole', quantity: (w.holes + w.plateHoles) / share.hole },
+    { item: 'running board', quantity: w.board / 12 / share.board },
+    { item: 'patch', quantity: w.patch / 12 / share.patch },
+    { item: 'lift tile', quantity: w.tile / 12 / share.tile },
   ].filter((x) => x.quantity > 0);
 
 /** Items a cable needs for itself alone along its way. */

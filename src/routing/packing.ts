@@ -31,14 +31,31 @@ export interface Packing {
   readonly boxes: readonly PackedBox[];
   readonly exact: boolean;
 }
+/**
+ * Most spliced cables in one box, whatever its volume allows: room for hands and for their entries. Two in a 4 in square
+ * box, four in a deep 4-11/16, from eight on a 12 × 12 screw-cover box. Common practice, no source.
+ */
+const MOST_CABLES: readonly (readonly [below: number, most: number])[] = [
+  [42, 2],
+  [100, 4],
+  [500, 7],
+  [Number.POSITIVE_INFINITY, 16],
+];
+export const mostCables = (kind: Pick<BoxKind, 'volumeIn3'>): number =>
+  MOST_CABLES.find(([below]) => kind.volumeIn3 < below)![1];
+
 export interface Packer {
   readonly types: readonly SpliceLoad[];
   /** Cheapest boxes for so many cables of each type; null = some cable fits no box of the catalogue. */
   pack(counts: readonly number[]): Packing | null;
 }
 
-/** Above this many states the exact search gives way to best fit with improvement: 15 cables of mixed kinds stay below. */
-const MOST_STATES = 4000;
+/** Up to this many cables at one spot the packing is exact; a larger bank is packed well, not proven. */
+const MOST_EXACT = 24;
+const NOISE = 1e-9;
+/** Counts below 64 of up to eight types make one exact whole number. */
+const RADIX = 64;
+const MOST_DIGITS = 8;
 
 const merged = (lists: readonly (readonly Count[])[], times: readonly number[]): Count[] => {
   const sum = new Map<string, number>();
@@ -48,11 +65,23 @@ const merged = (lists: readonly (readonly Count[])[], times: readonly number[]):
   return [...sum].map(([awg, count]) => ({ awg, count })).sort((a, b) => compareText(a.awg, b.awg));
 };
 
-const total = (counts: readonly number[]) => counts.reduce((a, b) => a + b, 0);
+const total = (counts: readonly number[]) => {
+  let n = 0;
+  for (const c of counts) n += c;
+  return n;
+};
+
+interface Kind {
+  readonly box: BoxKind;
+  readonly mills: Mills;
+  readonly most: number;
+}
 
 /**
- * Packs cables into boxes at one spot for the least money: exact over the numbers of like cables (fill is not additive,
- * grounds share allowances, so each box is judged by the true function). Results are remembered across spots.
+ * Packs cables into boxes at one spot for the least money. Fill is not additive (grounds share allowances), so each box
+ * is judged by the true function. Exact: the box that takes the first cable left may be taken as full as it goes with
+ * what is left (moving a cable into it costs nothing), so only the fullest contents of each kind are tried, and what is
+ * left over is solved once for every remainder. Results are remembered across spots.
  */
 export const makePacker = (
   loads: readonly SpliceLoad[],
@@ -61,83 +90,101 @@ export const makePacker = (
   price: { readonly box: (kind: BoxKind) => Mills; readonly connector: (size: string) => Mills },
 ): Packer => {
   const types = [...new Map(loads.map((l) => [l.key, l])).values()].sort((a, b) => compareText(a.key, b.key));
-  const catalogue = [...kinds].sort(
-    (a, b) => price.box(a) - price.box(b) || a.volumeIn3 - b.volumeIn3 || compareText(a.size, b.size),
-  );
   const entries = types.map((t) => t.connectors.reduce((sum, size) => sum + price.connector(size), 0));
-  const single = new Map<string, PackedBox | null>();
-  const best = new Map<string, Packing | null>();
+  const catalogue: Kind[] = [...kinds]
+    .sort((a, b) => price.box(a) - price.box(b) || a.volumeIn3 - b.volumeIn3 || compareText(a.size, b.size))
+    .map((box) => ({ box, mills: price.box(box), most: mostCables(box) }));
+  /** Counts as one key: a whole number while it is exact, else a text. */
+  const codeOf = (counts: readonly number[]): number | string =>
+    counts.length <= MOST_DIGITS ? counts.reduce((sum, n) => sum * RADIX + n, 0) : counts.join();
 
-  /** The cheapest one box that holds all of these, or null. */
-  const oneBox = (counts: readonly number[]): PackedBox | null => {
-    const key = counts.join();
-    const known = single.get(key);
+  const fills = [new Map<number | string, number>(), new Map<number | string, number>()] as const;
+  const fillOf = (counts: readonly number[], clamps: boolean): number => {
+    const kept = fills[clamps ? 1 : 0];
+    const code = codeOf(counts);
+    const known = kept.get(code);
     if (known !== undefined) return known;
-    const contents = {
-      conductors: merged(
-        types.map((t) => t.conductors),
+    const lists = (of: 'conductors' | 'grounds') =>
+      merged(
+        types.map((t) => t[of]),
         counts,
-      ),
-      grounds: merged(
-        types.map((t) => t.grounds),
-        counts,
-      ),
-    };
-    const connectors = counts.reduce((sum, n, i) => sum + n * entries[i]!, 0);
-    let found: PackedBox | null = null;
-    for (const kind of catalogue) {
-      const fillIn3 = fill({ ...contents, clamps: kind.clamps });
-      if (fillIn3 === null || fillIn3 > kind.volumeIn3 + 1e-9) continue;
-      const mills = price.box(kind) + (kind.clamps ? 0 : connectors);
-      if (!found || mills < found.mills) found = { kind, fillIn3, counts, mills };
-    }
-    single.set(key, found);
+      );
+    const found =
+      fill({ conductors: lists('conductors'), grounds: lists('grounds'), clamps }) ?? Number.POSITIVE_INFINITY;
+    kept.set(code, found);
     return found;
   };
+  const fits = (kind: Kind, counts: readonly number[], n: number): boolean =>
+    n <= kind.most && fillOf(counts, kind.box.clamps) <= kind.box.volumeIn3 + NOISE;
+  const boxOf = (kind: Kind, counts: readonly number[]): PackedBox => ({
+    kind: kind.box,
+    fillIn3: fillOf(counts, kind.box.clamps),
+    counts,
+    mills: kind.mills + (kind.box.clamps ? 0 : counts.reduce((sum, n, i) => sum + n * entries[i]!, 0)),
+  });
 
-  /** Every sub-count with at least one of the first type present that fits one box; fill only grows, so misfits prune. */
-  const firstBoxes = (counts: readonly number[]): PackedBox[] => {
-    const first = counts.findIndex((n) => n > 0);
-    const found: PackedBox[] = [];
-    const grow = (i: number, part: number[]) => {
-      if (i === counts.length) {
-        const box = oneBox([...part]);
-        if (box) found.push(box);
+  /** The fullest contents of one box of a kind, out of what is left, that take the first cable left. */
+  const fullest = (kind: Kind, left: readonly number[], first: number, found: (part: number[]) => void) => {
+    const part = left.map(() => 0);
+    /** Could one more of a type that was passed over go in, even with all that may still follow? Then it is not full. */
+    const notFull = (i: number): boolean => {
+      const most = part.map((n, j) => (j > i ? left[j]! : n));
+      const n = total(most);
+      for (let j = first; j <= i; j++) {
+        if (part[j] === left[j] || n + 1 > kind.most) continue;
+        most[j]!++;
+        const could = fits(kind, most, n + 1);
+        most[j]!--;
+        if (could) return true;
+      }
+      return false;
+    };
+    const go = (i: number, n: number) => {
+      if (i === left.length) {
+        found([...part]);
         return;
       }
-      for (let n = i === first ? 1 : 0; n <= counts[i]!; n++) {
-        part[i] = n;
-        if (n > 0 && !oneBox(part.map((k, j) => (j <= i ? k : 0)))) break;
-        grow(i + 1, part);
+      while (part[i]! < left[i]!) {
+        part[i]!++;
+        if (fits(kind, part, n + part[i]!)) continue;
+        part[i]!--;
+        break;
       }
+      for (const least = i === first ? 1 : 0; part[i]! >= least && !notFull(i); part[i]!--) go(i + 1, n + part[i]!);
       part[i] = 0;
     };
-    grow(
-      first,
-      counts.map(() => 0),
-    );
-    return found;
+    go(first, 0);
   };
 
-  const exact = (counts: readonly number[]): Packing | null => {
-    if (total(counts) === 0) return { mills: 0, boxes: [], exact: true };
-    const key = counts.join();
-    const known = best.get(key);
+  const best = new Map<number | string, Packing | null>();
+  const exact = (left: readonly number[]): Packing | null => {
+    const first = left.findIndex((n) => n > 0);
+    if (first < 0) return { mills: 0, boxes: [], exact: true };
+    const code = codeOf(left);
+    const known = best.get(code);
     if (known !== undefined) return known;
     let answer: Packing | null = null;
-    for (const box of firstBoxes(counts)) {
-      const rest = exact(counts.map((n, i) => n - box.counts[i]!));
-      if (!rest) continue;
-      const mills = box.mills + rest.mills;
-      const better =
-        !answer || mills < answer.mills || (mills === answer.mills && rest.boxes.length + 1 < answer.boxes.length);
-      if (better) answer = { mills, boxes: [box, ...rest.boxes], exact: true };
-    }
-    best.set(key, answer);
+    for (const kind of catalogue)
+      fullest(kind, left, first, (part) => {
+        const rest = exact(left.map((n, i) => n - part[i]!));
+        if (!rest) return;
+        const box = boxOf(kind, part);
+        const mills = box.mills + rest.mills;
+        if (!answer || mills < answer.mills || (mills === answer.mills && rest.boxes.length + 1 < answer.boxes.length))
+          answer = { mills, boxes: [box, ...rest.boxes], exact: true };
+      });
+    best.set(code, answer);
     return answer;
   };
 
-  /** Best fit, then single moves and merges while they save money. For banks too large for the exact search. */
+  /** The cheapest one box for these, or null. */
+  const oneBox = (counts: readonly number[]): PackedBox | null => {
+    const n = total(counts);
+    const kind = catalogue.find((k) => fits(k, counts, n));
+    return kind ? boxOf(kind, counts) : null;
+  };
+
+  /** Best fit, then pairs of boxes packed again while that saves money. */
   const roughly = (counts: readonly number[]): Packing | null => {
     const boxes: PackedBox[] = [];
     for (let i = 0; i < counts.length; i++) {
@@ -164,7 +211,7 @@ export const makePacker = (
       for (let a = 0; a < boxes.length && !improved; a++) {
         for (let b = a + 1; b < boxes.length && !improved; b++) {
           const pair = counts.map((_, i) => boxes[a]!.counts[i]! + boxes[b]!.counts[i]!);
-          if (pair.reduce((s, n) => s * (n + 1), 1) > MOST_STATES) continue;
+          if (total(pair) > MOST_EXACT) continue;
           const again = exact(pair);
           if (!again || again.mills >= boxes[a]!.mills + boxes[b]!.mills) continue;
           boxes.splice(b, 1);
@@ -176,8 +223,17 @@ export const makePacker = (
     return { mills: boxes.reduce((s, b) => s + b.mills, 0), boxes, exact: false };
   };
 
+  const rough = new Map<number | string, Packing | null>();
   return {
     types,
-    pack: (counts) => (counts.reduce((s, n) => s * (n + 1), 1) <= MOST_STATES ? exact(counts) : roughly(counts)),
+    pack: (counts) => {
+      if (total(counts) <= MOST_EXACT) return exact(counts);
+      const code = codeOf(counts);
+      const known = rough.get(code);
+      if (known !== undefined) return known;
+      const found = roughly(counts);
+      rough.set(code, found);
+      return found;
+    },
   };
 };

@@ -7,8 +7,6 @@ import { type Mills, roundHalfAway } from '../units/money';
  */
 const STAND_IN = { cable: 6_000, ft: 8_000, each: 60_000 } as const;
 const BY_THE_FOOT = new Set(['pull ft', 'running board', 'sleeve', 'patch', 'lift tile']);
-/** Cables that share a bored row: the search charges each this share of a hole, as the sweeps do. */
-export const CABLES_PER_HOLE = 4;
 
 const standIn = (item: string): Mills =>
   item.startsWith('cable:') ? STAND_IN.cable : BY_THE_FOOT.has(item) ? STAND_IN.ft : STAND_IN.each;

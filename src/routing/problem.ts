@@ -15,6 +15,7 @@ import { applyPins, type Pins, readPins } from './pins';
 import { makePricer, type Pricer } from './pricer';
 import { prune } from './prune';
 import { makeRoutes, type Routes } from './routes';
+import type { Share } from './share';
 import { type BoxSite, boxOnAt, boxSites, turningPoints } from './sites';
 import { type Cans, spliceCansOf } from './spliceCans';
 import { makeSpurs } from './spurs';
@@ -48,15 +49,15 @@ const limitsOf = (ask: RoutingAsk): number[] =>
 const yes = (value: unknown): boolean => value === true || value === 'yes';
 const no = (value: unknown): boolean => value === false || value === 'no';
 
-const networkFor = (ask: RoutingAsk, facts: readonly HomeRunFacts[]): Routes => {
+const networkFor = (ask: RoutingAsk, facts: readonly HomeRunFacts[], share: Share): Routes => {
   const { job, option, unit, grade } = ask;
   const base = feederPoints(ask);
   const first = buildNetwork(job, option, { points: base });
-  const routes = makeRoutes(first, option.enclosure, unit);
+  const routes = makeRoutes(first, option.enclosure, unit, share);
   if (grade === 'live') return routes;
   const points = turningPoints(first, routes, facts, limitsOf(ask));
   if (points.length === 0) return routes;
-  return makeRoutes(buildNetwork(job, option, { points: [...base, ...points] }), option.enclosure, unit);
+  return makeRoutes(buildNetwork(job, option, { points: [...base, ...points] }), option.enclosure, unit, share);
 };
 
 const sitesWithPins = (ask: RoutingAsk, routes: Routes, facts: readonly HomeRunFacts[], pins: Pins): BoxSite[] => {
@@ -107,7 +108,7 @@ const choicesOf = (
 };
 
 /** All ways of all home runs, priced, as one problem of choice. */
-export const pose = (ask: RoutingAsk): Posed => {
+export const pose = (ask: RoutingAsk, share: Share): Posed => {
   const { job, option, unit, boxes } = ask;
   const pricer = makePricer(unit);
   const terms: Terms = {
@@ -116,15 +117,16 @@ export const pose = (ask: RoutingAsk): Posed => {
     practice: job.practice,
     pricer,
     racewayCounts: !no(job.code.amendments.racewayCountsIn6ft),
+    share,
   };
   const pins = readPins(option);
   const facts = [...job.homeRuns].sort((a, b) => compareText(a.id, b.id)).flatMap((h) => factsOf(job, option, h) ?? []);
   const moved = facts.filter((f) => f.becomes !== null && f.becomes !== 'subpanel');
-  const routes = networkFor(ask, moved);
+  const routes = networkFor(ask, moved, share);
   const { network } = routes;
   const routesOf = (id: Id): Routes => {
     const { through } = pins.of(id);
-    return through.length === 0 ? routes : makeRoutes(network, option.enclosure, unit, through);
+    return through.length === 0 ? routes : makeRoutes(network, option.enclosure, unit, share, through);
   };
   const spurs = makeSpurs(routes, unit);
   const sites = sitesWithPins(ask, routes, moved, pins);

@@ -1,7 +1,7 @@
 import type { BoxKind, SolverModel } from '../facts/routing';
 import type { Mills } from '../units/money';
 import type { Problem } from './assign';
-import type { FillOf, SpliceLoad } from './packing';
+import { type FillOf, mostCables, type SpliceLoad } from './packing';
 
 /** Stopped by count and never by time, so that two machines prove the same. */
 const NODE_LIMIT = 20_000;
@@ -81,6 +81,11 @@ export const modelOf = (
     rows.push(
       `${loads[j]!.map((l) => term(volume[l.type]!, l.name)).join(' ')} ${kinds
         .map((kind, k) => term(-kind.volumeIn3, `y${j}_${k}`))
+        .join(' ')} <= 0`,
+    );
+    rows.push(
+      `${loads[j]!.map((l) => `+ ${l.name}`).join(' ')} ${kinds
+        .map((kind, k) => term(-mostCables(kind), `y${j}_${k}`))
         .join(' ')} <= 0`,
     );
     for (const l of loads[j]!) {

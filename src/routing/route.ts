@@ -8,6 +8,7 @@ import { feederOf } from './feeder';
 import { type Posed, pose, pruned } from './problem';
 import { modelOf, picksFrom } from './proof';
 import { rowsProof } from './rowsProof';
+import { ALONE, type Share, together } from './share';
 import type { Assumed } from './types';
 import { hiddenAssumption } from './waysNew';
 
@@ -40,7 +41,7 @@ const finish = (
 ): RoutingAnswer => {
   const { ask } = posed;
   const chosen = found.picks.map((i, r) => candidates[r]![i]!);
-  const made = answerFor(posed, problem, found.picks, chosen);
+  const { shared: _, ...made } = answerFor(posed, problem, found.picks, chosen);
   return {
     ...made,
     feeder: feederOf(ask, posed.routes.network),
@@ -66,11 +67,39 @@ const assumptions = (posed: Posed, chosen: readonly Candidate[]): Assumed[] => {
   return [...once.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
 };
 
-/** Every home run's way to the new panel, boxes, rows and work of one option: cold and deterministic, no solver. */
-export const route = (ask: RoutingAsk): RoutingAnswer => {
-  const posed = pose(ask);
+/** A question posed for one manner of sharing, answered, and what the answer comes to with everything counted once. */
+export interface Tried {
+  readonly posed: Posed;
+  readonly problem: Problem;
+  readonly candidates: readonly (readonly Candidate[])[];
+  readonly found: Assignment;
+  readonly trueMills: number;
+}
+
+const countedOnce = (posed: Posed, problem: Problem, candidates: Tried['candidates'], found: Assignment): number => {
+  const chosen = found.picks.map((i, r) => candidates[r]![i]!);
+  const { shared } = answerFor(posed, problem, found.picks, chosen);
+  return found.mills - chosen.reduce((sum, c) => sum + c.sharedMills, 0) + posed.terms.pricer.cost(shared);
+};
+
+const attempt = (ask: RoutingAsk, share: Share): Tried => {
+  const posed = pose(ask, share);
   const { problem, candidates } = pruned(posed);
   const found = choose(problem);
+  return { posed, problem, candidates, found, trueMills: countedOnce(posed, problem, candidates, found) };
+};
+
+/** The cheaper of cables that go alone and cables that go together; while dragging, alone. */
+export const best = (ask: RoutingAsk): Tried => {
+  const alone = attempt(ask, ALONE);
+  if (ask.grade === 'live') return alone;
+  const crowd = attempt(ask, together(alone.posed.facts.length));
+  return crowd.trueMills < alone.trueMills ? crowd : alone;
+};
+
+/** Every home run's way to the new panel, boxes, rows and work of one option: cold and deterministic, no solver. */
+export const route = (ask: RoutingAsk): RoutingAnswer => {
+  const { posed, problem, candidates, found } = best(ask);
   return finish(posed, problem, candidates, found, proofOf(found.mills, floorOf(problem)));
 };
 
@@ -79,18 +108,18 @@ export const route = (ask: RoutingAsk): RoutingAnswer => {
  * replaces the answer; otherwise the answer stays and the bound is added. 'Best' only where the bound meets it.
  */
 export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve): Promise<RoutingAnswer> => {
-  const posed = pose(ask);
-  const { problem, candidates } = pruned(posed);
-  const own = choose(problem);
-  if (problem.runs.every((choices) => choices.length === 1) || own.mills - floorOf(problem) <= SAME_MILLS)
+  const { posed, problem, candidates, found } = best(ask);
+  if (found.mills - floorOf(problem) <= SAME_MILLS)
     return { ...answer, proof: { ...answer.proof, splices: { best: true } } };
   const solved = await solve(modelOf(problem, ask.boxes, posed.fill, posed.boxPrice));
   if (solved.status === 'failed') return answer;
   const bound = solved.status === 'optimal' ? Math.floor(solved.objective + 1e-6) : solved.bound;
   const picks = solved.status === 'optimal' ? picksFrom(problem, solved.values) : null;
   const theirs = picks ? costOf(problem, picks) : Number.POSITIVE_INFINITY;
-  const best = picks && theirs < own.mills ? { picks, mills: theirs } : own;
-  if (best.mills >= answer.objectiveMills)
-    return { ...answer, proof: { ...answer.proof, splices: proofOf(answer.objectiveMills, bound) } };
-  return finish(posed, problem, candidates, best, proofOf(best.mills, bound));
+  const noDearer = (other: number[]) =>
+    countedOnce(posed, problem, candidates, { picks: other, mills: theirs }) <=
+    countedOnce(posed, problem, candidates, found);
+  if (picks && theirs < answer.objectiveMills && noDearer(picks))
+    return finish(posed, problem, candidates, { picks, mills: theirs }, proofOf(theirs, bound));
+  return { ...answer, proof: { ...answer.proof, splices: proofOf(answer.objectiveMills, bound) } };
 };

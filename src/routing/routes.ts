@@ -12,6 +12,7 @@ import { faceFor, onFaceOf } from './panelPlace';
 import { pathTo } from './path';
 import { cablePrices, lengthWeights, weigh } from './prices';
 import { neededInside } from './reach';
+import { ALONE, type Share } from './share';
 import { sweep } from './sweep';
 import { panelEntries } from './terminals';
 import { type CablePrices, EDGE, type Network, type Source, type Sweep } from './types';
@@ -47,6 +48,7 @@ export type Variant = 'cheap' | 'short' | 'reach';
 /** Ways to the new panel, remembered: one cost sweep a cable type, one length sweep for all. */
 export interface Routes {
   readonly network: Network;
+  readonly share: Share;
   readonly lengths: Float64Array;
   /** The way from a node, or null where none leads to the panel. */
   to(node: number, cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Way3 | null;
@@ -57,8 +59,16 @@ export interface Routes {
 }
 
 /** Nothing is bought for a cable that is already there; it is pulled, stapled and bored for like a new one. */
-export const pricesOf = (cable: Cable, unit: UnitMills, which: 'old' | 'new'): CablePrices =>
-  cablePrices(cable, which === 'new' ? unit : (item) => (item.startsWith('cable:') ? 0 : unit(item)));
+export const pricesOf = (cable: Cable, unit: UnitMills, which: 'old' | 'new', share: Share): CablePrices => {
+  const own = cablePrices(cable, which === 'new' ? unit : (item) => (item.startsWith('cable:') ? 0 : unit(item)));
+  return {
+    ...own,
+    hole: (own.hole * ALONE.hole) / share.hole,
+    boardPerFt: own.boardPerFt / share.board,
+    patchPerFt: own.patchPerFt / share.patch,
+    tilePerFt: own.tilePerFt / share.tile,
+  };
+};
 
 /** A path of nodes as a way: legs, and the work they take. */
 export const wayAlong = (
@@ -96,6 +106,7 @@ export const makeRoutes = (
   network: Network,
   panel: Enclosure,
   unit: UnitMills,
+  share: Share,
   through: readonly Pt3[] = [],
 ): Routes => {
   const lengths = lengthsWhereOpen(network);
@@ -122,7 +133,7 @@ export const makeRoutes = (
     }
     const known = cheap.get(`${which} ${key}`);
     if (known) return known;
-    const made = chain(weigh(network, pricesOf(cable, unit, which)));
+    const made = chain(weigh(network, pricesOf(cable, unit, which, share)));
     cheap.set(`${which} ${key}`, made);
     return made;
   };
@@ -142,13 +153,15 @@ export const makeRoutes = (
   const ways = new Map<string, Way3 | null>();
   return {
     network,
+    share,
     lengths,
     to: (node, cable, key, which, variant) => {
       const name = `${node} ${which} ${key} ${variant}`;
       const known = ways.get(name);
       if (known !== undefined) return known;
       const nodes = nodesFrom(sweepsFor(cable, key, which, variant), node);
-      const way = nodes.length === 0 ? null : wayAlong(network, nodes, cable, which, pricesOf(cable, unit, which));
+      const way =
+        nodes.length === 0 ? null : wayAlong(network, nodes, cable, which, pricesOf(cable, unit, which, share));
       ways.set(name, way);
       return way;
     },

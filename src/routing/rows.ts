@@ -4,12 +4,11 @@ import { compareText } from '../units/order';
 import type { Id, In, Pt3 } from '../units/types';
 import { distance3 } from './cutLength';
 import type { Hole } from './holes';
+import { ON_BOARD } from './share';
 import { type Lie, lieOf, longestTogether, type Piece, piecesOf, usersOf } from './sharing';
 
 /** Together for more than this and cables count as a row (310.15(C)(1); 334.80). */
 export const TOGETHER_IN = 24;
-/** Side by side on a 12 in board with a cable's width between: ten. Common practice, no source. */
-const MOST_ON_BOARD = 10;
 
 export interface Member {
   readonly homeRun: Id;
@@ -132,7 +131,7 @@ const holds = (
   together: Together,
   rules: RowRules,
 ): boolean => {
-  if (lie === 'board' && ids.length > MOST_ON_BOARD) return false;
+  if (lie === 'board' && ids.length > ON_BOARD) return false;
   const seen = new Set<string>();
   for (const id of ids)
     for (const p of pieces.get(id)!) {
@@ -170,14 +169,12 @@ const describeRow = (
   let best: Piece[] = [];
   let bestLength = 0;
   let fullest: { there: Id[]; key: string } | null = null;
-  let bored = false;
   for (const id of ids) {
     let run: Piece[] = [];
     for (const p of [...pieces.get(id)!, null]) {
       const there = p && lieOf(p.by) === lie ? users.get(p.key)!.filter((other) => ids.includes(other)) : [];
       if (p && there.length > 1) {
         run.push(p);
-        bored ||= p.by === 'through joists';
         if (!fullest || there.length > fullest.there.length) fullest = { there, key: p.key };
         continue;
       }
@@ -195,10 +192,9 @@ const describeRow = (
     there.map((id) => cableOn(byId.get(id)!, pieces.get(id)!, key)),
     policyFor(lie, bestLength),
   );
-  const by = lie === 'bundle' ? (bored ? 'bored' : 'loose') : lie === 'board' ? 'board' : 'raceway';
   return {
-    id: `row-${by}-${ids[0]}`,
-    by,
+    id: `row-${lie === 'bundle' ? '' : `${lie}-`}${ids[0]}`,
+    by: lie === 'bundle' ? 'loose' : lie === 'board' ? 'board' : 'raceway',
     length: bestLength,
     path: corners(best),
     homeRuns: ids,
@@ -238,5 +234,9 @@ const relabel = (legs: readonly Leg[], pieces: readonly Piece[], rowOf: (p: Piec
   return marked;
 };
 
-/** A row with the holes its cables take. */
-export const withHoles = (row: Omit<Row, 'holes'>, holes: readonly Hole[]): Row => ({ ...row, holes });
+/** A row with the holes its cables take: bored where there are any. */
+export const withHoles = (row: Omit<Row, 'holes'>, holes: readonly Hole[]): Row => ({
+  ...row,
+  by: row.by === 'loose' && holes.length > 0 ? 'bored' : row.by,
+  holes,
+});

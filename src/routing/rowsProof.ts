@@ -7,13 +7,10 @@ import { nodeAt } from './network';
 import { weigh } from './prices';
 import type { Posed } from './problem';
 import { pricesOf } from './routes';
+import { leastShare } from './share';
 import { sweep } from './sweep';
 import { panelEntries } from './terminals';
 import { COST_PER_MILL } from './types';
-
-/** Most cables a hole, a board, and any strip that is opened once can serve: what a share can fall to. */
-const MOST_IN_HOLE = 3;
-const MOST_ON_BOARD = 10;
 
 /**
  * How far the holes, boards and opened strips of the chosen ways can be above the least possible between the same ends.
@@ -44,16 +41,9 @@ export const rowsProof = (
   let actual = 0;
   for (const { f, which, legs, node } of routed) {
     const cable = which === 'new' ? f.newCable : f.homeRun.cable;
-    const prices = pricesOf(cable, unit, which);
-    const least = {
-      ...prices,
-      hole: posed.terms.pricer.of('hole') / MOST_IN_HOLE,
-      boardPerFt: prices.boardPerFt / MOST_ON_BOARD,
-      patchPerFt: prices.patchPerFt / routed.length,
-      tilePerFt: prices.tilePerFt / routed.length,
-    };
+    const prices = pricesOf(cable, unit, which, leastShare(routed.length));
     const key = `${which} ${cableItem(cable)}`;
-    const known = dist.get(key) ?? sweep(network, weigh(network, least), entries).dist;
+    const known = dist.get(key) ?? sweep(network, weigh(network, prices), entries).dist;
     dist.set(key, known);
     bound += known[node]! / COST_PER_MILL;
     actual += (prices.perFt * lengthAlong([legs[0]!.from, ...legs.map((l) => l.to)])) / 12;

@@ -91,6 +91,9 @@ export const turningPoints = (
   return [...found].sort(([a], [b]) => compareText(a, b)).map(([, p]) => p);
 };
 
+/** A box keeps this much cable between itself and the panel: its entries and the bend. Common practice, no source. */
+const FROM_PANEL_IN = 8;
+
 const distance64 = (network: Network, a: number, b: number): number =>
   Math.abs(network.x[a]! - network.x[b]!) +
   Math.abs(network.y[a]! - network.y[b]!) +
@@ -132,6 +135,7 @@ export const boxSites = (
     const face = network.face[node]!;
     const yes =
       network.layer[node] !== LAYER.loose &&
+      routes.away(node) >= FROM_PANEL_IN * 64 &&
       check(pointOf(network, node), boxOnAt(network, node), face < 0 ? null : network.faces[face]!.id);
     allowed.set(node, yes);
     return yes;

@@ -69,7 +69,7 @@ export const makeSpurs = (routes: Routes, unit: UnitMills): Spurs => {
     const leaves = nodes.length > 1 ? points.get(nodes[0]!) : undefined;
     if (!leaves) return null;
     const old = f.homeRun.cable;
-    const way = wayAlong(network, nodes, old, 'old', pricesOf(old, unit, 'old'));
+    const way = wayAlong(network, nodes, old, 'old', pricesOf(old, unit, 'old', routes.share));
     const fits = cutInFits({ leaves: leaves.chain, spur: way.length, tail: f.tail }, f.group.reachable);
     return fits ? { leaves, length: way.length, way } : null;
   };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { BoxKind } from '../../../src/facts/routing';
-import { type BoxContents, makePacker, type SpliceLoad } from '../../../src/routing/packing';
+import { type BoxContents, makePacker, mostCables, type SpliceLoad } from '../../../src/routing/packing';
 
 // 314.16(B): 14 = 2.0, 12 = 2.25, 10 = 2.5 cu in.; grounds from 2020: four are one allowance of the largest, each more a quarter.
 const VOLUME: Record<string, number> = { '14': 2, '12': 2.25, '10': 2.5 };
@@ -42,7 +42,9 @@ const brute = (loads: readonly SpliceLoad[]): number => {
   let best = Number.POSITIVE_INFINITY;
   const cost = (part: readonly SpliceLoad[]): number => {
     const contents = { conductors: part.flatMap((l) => l.conductors), grounds: part.flatMap((l) => l.grounds) };
-    const fits = kinds.filter((k) => fill({ ...contents, clamps: k.clamps }) <= k.volumeIn3 + 1e-9);
+    const fits = kinds.filter(
+      (k) => part.length <= mostCables(k) && fill({ ...contents, clamps: k.clamps }) <= k.volumeIn3 + 1e-9,
+    );
     return Math.min(...fits.map((k) => PRICE[k.size]! + (k.clamps ? 0 : part.length * 2400)), Number.POSITIVE_INFINITY);
   };
   const place = (i: number, parts: SpliceLoad[][]) => {
@@ -81,7 +83,7 @@ describe('splice boxes', () => {
     for (let a = 0; a <= 3; a++)
       for (let b = 0; b <= 3; b++)
         for (let c = 0; c <= 1; c++) {
-          const counts = [a, b, c, 0];
+          const counts = [0, a, c, b];
           const loads = counts.flatMap((n, i) => Array.from({ length: n }, () => order[i]!));
           if (loads.length === 0) continue;
           const packed = packer.pack(counts)!;

@@ -1,9 +1,9 @@
 import highs from 'highs';
 import { describe, expect, it } from 'vitest';
 import type { Solve } from '../../../src/facts/routing';
+import type { Problem } from '../../../src/routing/assign';
 import { assign, costOf } from '../../../src/routing/assign';
-import { pose, pruned } from '../../../src/routing/problem';
-import { prove, route } from '../../../src/routing/route';
+import { best, prove, route } from '../../../src/routing/route';
 import { askFor, homeRun, penaltyFor, room } from './smallRoom';
 
 const solve: Solve = async ({ lp, nodeLimit }) => {
@@ -38,7 +38,7 @@ const ask = (pivot: number, mills: number) =>
   );
 
 /** Every choice of every run: only for problems small enough. */
-const exhaustive = (p: ReturnType<typeof pruned>['problem']): number => {
+const exhaustive = (p: Problem): number => {
   let best = Number.POSITIVE_INFINITY;
   const go = (picks: number[]) => {
     if (picks.length === p.runs.length) best = Math.min(best, costOf(p, picks));
@@ -57,18 +57,18 @@ describe('proof by a solver', () => {
     'pivot %i, AFCI %i mills: the bound is never above the exhaustive optimum, "best" only where it is met',
     async (pivot, mills) => {
       const a = ask(pivot, mills);
-      const { problem } = pruned(pose(a));
+      const { problem } = best(a);
       const size = problem.runs.reduce((n, c) => n * c.length, 1);
       expect(size).toBeLessThan(300_000);
-      const best = exhaustive(problem);
+      const least = exhaustive(problem);
       const answer = route(a);
       const proven = await prove(a, answer, solve);
       expect(answer.objectiveMills).toBe(assign(problem)!.mills);
       expect(proven.objectiveMills).toBeLessThanOrEqual(answer.objectiveMills);
-      expect(proven.objectiveMills).toBeGreaterThanOrEqual(best);
+      expect(proven.objectiveMills).toBeGreaterThanOrEqual(least);
       const { splices } = proven.proof;
-      if (splices.best) expect(proven.objectiveMills).toBe(best);
-      else expect(proven.objectiveMills / (1 + splices.atMostAbove)).toBeLessThanOrEqual(best + 1);
+      if (splices.best) expect(proven.objectiveMills).toBe(least);
+      else expect(proven.objectiveMills / (1 + splices.atMostAbove)).toBeLessThanOrEqual(least + 1);
     },
   );
   it('a worse or failing solver changes nothing', async () => {

@@ -40,7 +40,12 @@ describe('random rooms', () => {
       }
       for (const box of answer.boxes) expect(box.fillIn3).toBeLessThanOrEqual(box.volumeIn3 + 1e-9);
       const boxed = answer.runs.filter((r) => r.way === 'cut-in').map((r) => r.homeRun);
-      expect(answer.boxes.filter((b) => b.on !== 'splice can').flatMap((b) => b.homeRuns).sort()).toEqual(boxed);
+      expect(
+        answer.boxes
+          .filter((b) => b.on !== 'splice can')
+          .flatMap((b) => b.homeRuns)
+          .sort(),
+      ).toEqual(boxed);
     });
   });
 });
