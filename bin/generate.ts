@@ -2,10 +2,13 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { jobSchemaText } from '../src/job/jsonSchema';
+import { priceBookPage } from '../src/pricing/bookPage';
+import { defaultBook } from '../src/pricing/defaultBook';
 
 /** Files written from the code: `npm run generate`. A test holds each against its text. */
 export const GENERATED: readonly { readonly file: string; readonly text: () => string }[] = [
   { file: 'docs/schema/job.schema.json', text: jobSchemaText },
+  { file: 'docs/price-book.md', text: () => priceBookPage(defaultBook) },
 ];
 
 const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), '..');
