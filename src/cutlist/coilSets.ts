@@ -137,10 +137,9 @@ export function* coilSets(whole: Whole, nodeLimit: number): Generator<CoilSet, {
     const fixedSum = counts.reduce((sum, count, i) => sum + count * fixed(i), 0);
     const { length, have } = stocks[type]!;
     const cost = stocks[type]!.price;
-    const most = Math.min(have, pieces - coils);
     // Either no more of this type, or one more of it.
     enter(counts, type + 1, price, fixedSum, capacity);
-    if (counts[type]! < most)
+    if (counts[type]! < have && coils < pieces)
       enter(
         counts.map((count, i) => (i === type ? count + 1 : count)),
         type,

@@ -57,8 +57,11 @@ export const toWhole = (ask: CutAsk, order: readonly Stock[]): Whole => {
   for (const piece of pieces) counts.set(units(piece.length), (counts.get(units(piece.length)) ?? 0) + piece.count);
   const lengths = [...counts.keys()].sort((a, b) => b - a);
   const many = pieces.reduce((sum, piece) => sum + piece.count, 0);
+  // Every leftover is whole, so the least that counts is whole too.
   const keep =
-    ask.keepFrom === null || ask.remnantShare === 0 ? Number.POSITIVE_INFINITY : grains(ask.keepFrom) / grain;
+    ask.keepFrom === null || ask.remnantShare === 0
+      ? Number.POSITIVE_INFINITY
+      : Math.ceil(grains(ask.keepFrom) / grain);
   return {
     stocks: order.map((stock) => {
       const length = units(stock.length);

@@ -2,8 +2,9 @@ import { firstAnswer } from './bestFit';
 import { type CoilSet, coilSets } from './coilSets';
 import { dive } from './dive';
 import { type Coil, type CutAsk, type CutStock, netOf, PER_DOLLAR, type Stock, toWhole, type Whole } from './model';
-import { type Budget, NEAR, packSet } from './pack';
+import { packSet } from './pack';
 import { relaxed } from './relaxation';
+import { type Budget, NEAR } from './remnants';
 
 export interface CutAnswer {
   readonly used: readonly CutStock[];
