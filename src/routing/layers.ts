@@ -73,12 +73,15 @@ export const layCeiling = (g: Build, ground: Ground, lines: Lines, layers: Retur
   }
 };
 
+/** Middles of bays by region, where a cable passes between the joists and what is below them; null where joists run askew. */
+export const bayLines = (ground: Ground): (ReadonlySet<number> | null)[] => {
+  const whole = [ground.frame.width, ground.frame.height] as const;
+  return ground.regions.map((r) => (r.across === null ? null : new Set(bayMiddles(r, -1, whole[r.across] + 1))));
+};
+
 /** Between the joists and the level below them a cable passes in the middle of a bay, where no joist is. */
 export const linkBays = (g: Build, ground: Ground, layers: ReturnType<typeof newLayers>): void => {
-  const whole = [ground.frame.width, ground.frame.height] as const;
-  const middles = ground.regions.map((r) =>
-    r.across === null ? null : new Set(bayMiddles(r, -1, whole[r.across] + 1)),
-  );
+  const middles = bayLines(ground);
   for (const [key, below] of layers.below.nodes) {
     const joist = layers.joist.nodes.get(key);
     if (joist === undefined) continue;

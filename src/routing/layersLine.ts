@@ -109,6 +109,8 @@ export const readLine = (ground: Ground, axis: 0 | 1, at: number, stops: readonl
   const both = [readSide(ground, axis, at - BESIDE, stops), readSide(ground, axis, at + BESIDE, stops)];
   const n = stops.length - 1;
   const inRoom = (e: number) => e >= 0 && e < n && both.some((side) => side.room[e] === 1);
+  /** A joist on a wall's own plane lies along that wall and is not crossed on the way to it. */
+  const atWall = (s: number, beyond: number) => ground.square[axis === 0 ? 1 : 0].has(s) && !inRoom(beyond);
   const point = (s: number): Pt => (axis === 0 ? [at, s] : [s, at]);
   const joists: (Stretch | undefined)[] = [];
   const below: (Stretch | undefined)[] = [];
@@ -124,7 +126,13 @@ export const readLine = (ground: Ground, axis: 0 | 1, at: number, stops: readonl
         const along = framing.across === axis;
         const crossed = along
           ? 0
-          : joistHalves(framing, point(stops[e]!), point(stops[e + 1]!), !inRoom(e - 1), !inRoom(e + 1));
+          : joistHalves(
+              framing,
+              point(stops[e]!),
+              point(stops[e + 1]!),
+              atWall(stops[e]!, e - 1),
+              atWall(stops[e + 1]!, e + 1),
+            );
         const barred = (along && side.bay[e] === 1) || (crossed > 0 && framing.boring === 'never');
         if (!barred) {
           const halves = framing.boring === 'free' ? 0 : crossed;

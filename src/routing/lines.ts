@@ -1,7 +1,7 @@
 import { bounds } from '../geometry/polygon';
 import type { Pt } from '../units/types';
 import { onFace } from './faces';
-import { snap } from './networkFrame';
+import { roundX, roundY, snap } from './networkFrame';
 import { bayMiddles } from './networkFraming';
 import type { Ground } from './networkGround';
 import type { Spot } from './networkLocate';
@@ -37,6 +37,22 @@ const thinned = (hard: ReadonlySet<number>, soft: ReadonlySet<number>, step: num
 const isSkew = ([a, b]: readonly [Pt, Pt]) => a[0] !== b[0] && a[1] !== b[1];
 const sides = (ring: readonly Pt[]): (readonly [Pt, Pt])[] =>
   ring.map((p, i) => [p, ring[(i + 1) % ring.length]!] as const);
+
+/** Where the middle of a bay meets a sloped wall a cable may go up into the joists: both lines through that place matter. */
+const waysUp = (ground: Ground, across: 0 | 1, middles: readonly number[]): Pt[] => {
+  const along = across === 0 ? 1 : 0;
+  return ground.faces
+    .filter((face) => face.fixed === null)
+    .flatMap(({ from, to }) =>
+      middles
+        .map((c) => [c, (c - from[across]) / (to[across] - from[across])] as const)
+        .filter(([, t]) => t > 0 && t < 1)
+        .map(([c, t]): Pt => {
+          const met = from[along] + (to[along] - from[along]) * t;
+          return across === 0 ? [c, roundY(ground.frame, met)] : [roundX(ground.frame, met), c];
+        }),
+    );
+};
 
 export const drawLines = (
   ground: Ground,
@@ -76,7 +92,9 @@ export const drawLines = (
     const box = region.ring ? bounds(region.ring) : room;
     const from = region.across === 0 ? Math.max(box.minX, room.minX) : Math.max(box.minY, room.minY);
     const to = region.across === 0 ? Math.min(box.maxX, room.maxX) : Math.min(box.maxY, room.maxY);
-    for (const c of bayMiddles(region, from, to)) soft[region.across].add(c);
+    const middles = bayMiddles(region, from, to);
+    for (const c of middles) soft[region.across].add(c);
+    for (const p of waysUp(ground, region.across, middles)) put(soft, p);
   }
   for (const p of more) put(hard, p);
 

@@ -30,8 +30,7 @@ const terminalPoints = (job: Job, option: Option, extra: Extra): Pt3[] => {
 
 /** Chainages of spots on walls, by face. */
 const chainsByFace = (ground: Ground, spots: readonly Spot[]): number[][] => {
-  const met = meetings(ground);
-  const lists = ground.faces.map((_, i) => [...(met.get(i) ?? [])]);
+  const lists: number[][] = ground.faces.map(() => []);
   for (const spot of spots) if (spot.layer === LAYER.wall) lists[spot.face]!.push(spot.chain);
   return lists;
 };
@@ -64,11 +63,15 @@ export const buildNetwork = (job: Job, option: Option, extra: Extra): Network =>
   const g = emptyBuild();
   const layers = newLayers();
   layCeiling(g, ground, lines, layers);
-  const chains = chainsByFace(ground, [...terminals, ...crossed.values()]);
-  const walls = ground.faces.map((_, i) => drawWall(ground, i, lines, chains[i]!));
+  const own = chainsByFace(ground, terminals);
+  const passing = chainsByFace(ground, [...crossed.values()]);
+  const corners = meetings(ground);
+  const walls = ground.faces.map((_, i) =>
+    drawWall(ground, i, lines, [...own[i]!, ...passing[i]!, ...(corners.get(i) ?? [])]),
+  );
   for (const wall of walls) layWall(g, ground, wall);
   joinWalls(g, ground, walls);
-  for (const wall of walls) joinCeiling(g, ground, wall, layers);
+  for (const wall of walls) joinCeiling(g, ground, wall, layers, own[wall.index]!);
   linkBays(g, ground, layers);
 
   const at = new Map<string, number>();

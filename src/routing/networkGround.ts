@@ -15,6 +15,8 @@ import type { Assumed } from './types';
 export interface Ground {
   readonly frame: Frame;
   readonly room: readonly Pt[];
+  /** Coordinates of the outline's walls that stand square to x, and to y. */
+  readonly square: readonly [ReadonlySet<number>, ReadonlySet<number>];
   readonly regions: readonly Region[];
   readonly covers: readonly Cover[];
   readonly bays: readonly Bay[];
@@ -80,9 +82,13 @@ export const readGround = (job: Job, option: Option, withoutIds: readonly Id[]):
   const { frame, regions, assumed } = readFraming(job.site);
   const barriers = readBarriers(job, option, without);
   const faces = readFaces(job.site, frame, without);
+  const room = roomOutline(job.site).map((p) => snap(frame, p));
+  const squareTo = (axis: 0 | 1) =>
+    new Set(room.filter((p, i) => p[axis] === room[(i + 1) % room.length]![axis]).map((p) => p[axis]));
   return {
     frame,
-    room: roomOutline(job.site).map((p) => snap(frame, p)),
+    room,
+    square: [squareTo(0), squareTo(1)],
     regions,
     covers: readCovers(job.site, frame),
     bays: readBays(job.site, frame, without),

@@ -3,8 +3,9 @@ import { STUD_WALL_IN } from '../job/site';
 import type { Pt } from '../units/types';
 import { addEdge, type Build } from './csr';
 import { chainOf, onFace, outOf, thicknessOf } from './faces';
-import { type newLayers, placeKey } from './layers';
+import { bayLines, type newLayers, placeKey } from './layers';
 import { snap } from './networkFrame';
+import { regionAt } from './networkFraming';
 import type { Ground } from './networkGround';
 import { EDGE } from './types';
 import { type Wall, wallNode } from './walls';
@@ -83,12 +84,30 @@ export const joinWalls = (g: Build, ground: Ground, walls: readonly Wall[]): voi
   }
 };
 
-/** From the top of a wall into the joists (through its plate where it has studs), and to the level below them. */
-export const joinCeiling = (g: Build, ground: Ground, wall: Wall, layers: ReturnType<typeof newLayers>): void => {
+/** A sloped wall's terminal and the grid lines through it may round to places this far apart. */
+const SAME_PLACE = 2;
+
+/**
+ * From the top of a wall to the level below the joists anywhere; into the joists (through the plate where the wall has
+ * studs) anywhere on a wall along them, and on other walls in the middle of a bay or right above a terminal: elsewhere
+ * a joist may be in the way.
+ */
+export const joinCeiling = (
+  g: Build,
+  ground: Ground,
+  wall: Wall,
+  layers: ReturnType<typeof newLayers>,
+  terminals: readonly number[],
+): void => {
+  const middles = bayLines(ground);
   wall.columns.forEach((column, i) => {
     if (column.under - column.top > GAP_IN * 64) return;
+    const atTerminal = terminals.some((chain) => Math.abs(chain - column.chain) <= SAME_PLACE);
     for (const [x, y] of column.above) {
-      const joist = layers.joist.nodes.get(placeKey(x, y));
+      const r = regionAt(ground.regions, [x, y]);
+      const { across } = ground.regions[r]!;
+      const free = across === null || wall.face.fixed === across || atTerminal || middles[r]!.has(across === 0 ? x : y);
+      const joist = free ? layers.joist.nodes.get(placeKey(x, y)) : undefined;
       const below = layers.below.nodes.get(placeKey(x, y));
       if (joist === undefined && below === undefined) continue;
       const top = wallNode(g, ground, wall, i, wall.levelAt.get(column.top)!);
