@@ -1,5 +1,6 @@
 import { edges, insideOrOn, pointToSegment, SAME_PLACE_IN, strictlyInside } from '../geometry/polygon';
 import type { In, Pt, U } from '../units/types';
+import { tidy } from './refuse';
 import type { SpaceBlocker, SpaceBox, SpacePanel, SpaceVerdict } from './spaceZone';
 
 export type Hinge = 'left' | 'right' | 'lift-off';
@@ -35,7 +36,7 @@ const nearest = (hinge: Pt, swept: SpaceBox, blocker: SpaceBlocker): number => {
   });
   const center: Pt = [(swept.along[0] + swept.along[1]) / 2, (swept.out[0] + swept.out[1]) / 2];
   const covered = parts.length === 0 ? strictlyInside(center, blocker.outline) : insideHinge(hinge, swept, blocker);
-  return covered ? 0 : Math.min(...parts);
+  return covered ? 0 : tidy(Math.min(...parts));
 };
 /** Just inside the swept square at the hinge: a thing that stands there leaves no swing at all. */
 const insideHinge = (hinge: Pt, swept: SpaceBox, blocker: SpaceBlocker): boolean => {
@@ -60,7 +61,7 @@ export const doorVerdict = (panel: SpacePanel, hinge: U<Hinge>, blockers: readon
     const clear = blockers.map((b) => ({ id: b.id, radius: nearest([panel[side], panel.out], shape, b) }));
     const intruders = clear
       .filter((c) => c.radius < radius - SAME_PLACE_IN)
-      .map((c) => ({ id: c.id, byIn: radius - c.radius }));
+      .map((c) => ({ id: c.id, byIn: tidy(radius - c.radius) }));
     const least = Math.min(...clear.map((c) => c.radius));
     return {
       outcome: intruders.length === 0 ? 'holds' : 'fails',
