@@ -3,7 +3,7 @@ import { nec, type Source, type Standing } from './source';
 const irc = (section: string, standing: Standing = 'confirmed'): Source => ({
   document: 'International Residential Code',
   edition: '2018/2021',
-  section,
+  section: `IRC ${section}`,
   standing,
 });
 
