@@ -1,3 +1,4 @@
+import { boringLimits } from '../calculations/boring';
 import { rowLimit, rowNeed } from '../calculations/cableRows';
 import { holeDiameter } from '../calculations/holes';
 import type { Box, Leg, Row, Run } from '../facts/result';
@@ -13,6 +14,7 @@ import type { Posed } from './problem';
 import { type Member, rowsOf, withHoles } from './rows';
 import { ON_BOARD } from './share';
 import { lieOf, piecesOf, usersOf } from './sharing';
+import { spreadHoles } from './spreadHoles';
 
 /** The strictest edition for adjustment where the code year is not known; the factors are the same in all of them. */
 const EDITION_WHEN_UNKNOWN = 2023;
@@ -106,7 +108,12 @@ const canBox = (posed: Posed, id: Id, here: readonly { f: Posed['facts'][number]
 /** Holes of every joist on every stretch: cables of one row share them, others have their own. */
 const holesOf = (posed: Posed, legs: ReadonlyMap<Id, readonly Leg[]>): { row: Id | null; hole: Hole }[] => {
   const facts = new Map(posed.facts.map((f) => [f.id, f]));
-  const pack = makeHolePacker((cables) => holeDiameter(cables) ?? null);
+  const shallowest = Math.min(...posed.routes.network.framing.map((r) => r.depth)) / 64;
+  const most = boringLimits('joist', shallowest)?.maxHoleIn ?? 0;
+  const pack = makeHolePacker((cables) => {
+    const diameter = holeDiameter(cables);
+    return diameter === undefined || (cables.length > 1 && diameter > most) ? null : diameter;
+  });
   const pieces = piecesOf([...legs].map(([homeRun, list]) => ({ homeRun, legs: list })));
   const places = new Map<string, { at: Pt3; row: Id | null; inside: { homeRun: Id; cable: Cable }[] }>();
   for (const [homeRun, list] of pieces) {
@@ -121,9 +128,10 @@ const holesOf = (posed: Posed, legs: ReadonlyMap<Id, readonly Leg[]>): { row: Id
       }
     }
   }
-  return [...places]
+  const packed = [...places]
     .sort(([a], [b]) => compareText(a, b))
     .flatMap(([, { at, row, inside }]) => pack(at, inside).map((hole) => ({ row, hole })));
+  return spreadHoles(posed.routes.network, packed);
 };
 
 /** Board, opened drywall and lifted tiles: once for all cables that share a stretch. */

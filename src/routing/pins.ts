@@ -3,7 +3,6 @@ import { byId } from '../units/order';
 import type { Id, Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import { type Candidate, candidate, type Terms } from './candidate';
-import { pointKey } from './types';
 
 /** What the user pinned for one home run; where two pins say the same thing the lower id holds. */
 export interface Pinned {
@@ -50,6 +49,7 @@ const impossible = (terms: Terms, way: Way, pin: Id, because: string): Candidate
 export const applyPins = (
   terms: Terms,
   pinned: Pinned,
+  spotAt: (at: Pt3) => string | null,
   offered: readonly Candidate[],
   untold: readonly Candidate[],
   because: string | null,
@@ -59,7 +59,8 @@ export const applyPins = (
   let list = [...offered];
   if (pinned.spliceAt) {
     const { at, pin } = pinned.spliceAt;
-    const there = list.filter((c) => c.spot === `box ${pointKey(at)}`);
+    const spot = spotAt(at);
+    const there = list.filter((c) => spot !== null && c.spot === spot);
     if (there.length === 0) return [impossible(terms, 'cut-in', pin, because ?? say.becauseNoSpot())];
     list = mark(there);
   }

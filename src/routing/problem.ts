@@ -2,7 +2,7 @@ import { boxFillIn3 } from '../calculations/boxFill';
 import type { BoxKind, RoutingAsk } from '../facts/routing';
 import { toPointer } from '../job/pointer';
 import { compareText } from '../units/order';
-import { type Id, isKnown } from '../units/types';
+import { type Id, isKnown, type Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import type { Choice, Problem, Spot } from './assign';
 import type { Candidate, Terms } from './candidate';
@@ -16,11 +16,11 @@ import { makePricer, type Pricer } from './pricer';
 import { prune } from './prune';
 import { makeRoutes, type Routes } from './routes';
 import type { Share } from './share';
-import { type BoxSite, boxOnAt, boxSites, turningPoints } from './sites';
+import { type BoxSite, boxOnAt, boxSites, placeKey, turningPoints } from './sites';
 import { type Cans, spliceCansOf } from './spliceCans';
 import { makeSpurs } from './spurs';
 import { panelEntries } from './terminals';
-import { type Assumed, pointKey } from './types';
+import type { Assumed } from './types';
 import { cutInWays, newHomeRunWay, spliceCanWays, staysOnOldWay } from './waysNew';
 import { oldWays } from './waysOld';
 
@@ -65,9 +65,8 @@ const sitesWithPins = (ask: RoutingAsk, routes: Routes, facts: readonly HomeRunF
   const found = boxSites(network, routes, facts, ask.job.site, ask.option);
   for (const at of pins.spots) {
     const node = nodeAt(network, at);
-    const key = pointKey(at);
-    if (node !== undefined && !found.some((s) => s.key === key))
-      found.push({ key, node, point: pointOf(network, node), on: boxOnAt(network, node) });
+    if (node !== undefined && !found.some((s) => s.node === node))
+      found.push({ key: placeKey(network, node), node, point: pointOf(network, node), on: boxOnAt(network, node) });
   }
   return found.sort((a, b) => compareText(a.key, b.key));
 };
@@ -153,10 +152,15 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     return known;
   };
 
+  const spotAt = (at: Pt3): string | null => {
+    const node = nodeAt(network, at);
+    return node === undefined ? null : `box ${placeKey(network, node)}`;
+  };
+
   const candidates = facts.map((f): Candidate[] => {
     const pinned = pins.of(f.id);
     if (f.becomes === null || f.becomes === 'subpanel')
-      return applyPins(terms, pinned, [staysOnOldWay(terms, f)], [], null);
+      return applyPins(terms, pinned, spotAt, [staysOnOldWay(terms, f)], [], null);
     const own = routesOf(f.id);
     const old = oldWays(terms, own, f);
     const boxable = fits(f);
@@ -168,7 +172,7 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     const because =
       !boxable && isKnown(f.homeRun.cable.size) ? say.becauseLarge({ size: f.homeRun.cable.size }) : old.because;
     const fresh = newHomeRunWay(terms, own, f, because, ways.length === 0 ? blockedBy : null);
-    const list = applyPins(terms, pinned, fresh ? [...ways, fresh] : ways, old.untold, because);
+    const list = applyPins(terms, pinned, spotAt, fresh ? [...ways, fresh] : ways, old.untold, because);
     return list.sort((a, b) => compareText(a.id, b.id));
   });
 

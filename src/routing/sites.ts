@@ -18,6 +18,13 @@ export interface BoxSite {
   readonly on: BoxOn;
 }
 
+const DIGITS = 7;
+/** A node's place in the search frame as a text that sorts like its figures: a job that is moved keeps its order. */
+export const placeKey = (network: Network, node: number): string =>
+  [network.x[node]!, network.y[node]!, network.z[node]!]
+    .map((n) => String(n + 10 ** (DIGITS - 1)).padStart(DIGITS, '0'))
+    .join(' ');
+
 export const boxOnAt = (network: Network, node: number): BoxOn =>
   network.layer[node] === LAYER.wall ? 'wall' : 'joist';
 
@@ -158,9 +165,13 @@ export const boxSites = (
     if (n !== undefined && may(n)) kept.add(n);
   }
   return [...kept]
-    .map((node): BoxSite => {
-      const point = pointOf(network, node);
-      return { key: pointKey(point), node, point, on: boxOnAt(network, node) };
-    })
+    .map(
+      (node): BoxSite => ({
+        key: placeKey(network, node),
+        node,
+        point: pointOf(network, node),
+        on: boxOnAt(network, node),
+      }),
+    )
     .sort((a, b) => compareText(a.key, b.key));
 };

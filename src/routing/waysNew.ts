@@ -9,7 +9,7 @@ import { BACK_FROM_CUT_IN } from './cutIn';
 import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
 import type { Routes, Variant } from './routes';
-import type { BoxSite } from './sites';
+import { type BoxSite, placeKey } from './sites';
 import type { Spurs } from './spurs';
 import type { Assumed } from './types';
 import type { OldWays } from './waysOld';
@@ -93,7 +93,7 @@ export const spliceCanWays = (
   return can.nodes.flatMap((node) =>
     variants(routes, node, f, limits).map(({ variant, way }) =>
       candidate(terms, {
-        id: `splice can ${can.id} ${node} ${variant}`,
+        id: `splice can ${can.id} ${placeKey(routes.network, node)} ${variant}`,
         way: 'splice can',
         spot: `can ${can.id}`,
         newCable: f.newCable,
