@@ -16,6 +16,7 @@ const HOURS: Readonly<Record<string, readonly [unit: string, low: number, likely
   'service disconnect': ['each', 2, 3.5, 6],
   spd: ['each', 0.3, 0.4, 0.6],
   'ground bar': ['each', 0.2, 0.3, 0.45],
+  light: ['each', 0.6, 1, 2],
   'handle tie': ['each', 0.02, 0.05, 0.1],
   'knockout seal': ['each', 0.02, 0.03, 0.05],
   'filler plate': ['each', 0.02, 0.03, 0.05],

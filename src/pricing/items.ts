@@ -68,6 +68,7 @@ const FIXED = [
   both('spd', 'each', 'before outage', 'surge protective device in the panel'),
   both('ground bar', 'each', 'before outage', 'equipment ground bar kit'),
   goods('label', 'each', 'printed label'),
+  both('light', 'each', 'before outage', 'luminaire with its switch over the working space'),
   both('handle tie', 'each', 'before outage', 'listed handle tie'),
   both('knockout seal', 'each', 'before outage', 'unused opening closed'),
   both('filler plate', 'each', 'after', 'unused breaker opening closed'),

@@ -21,12 +21,7 @@ export const pricingWords = {
   bookMaterials: 'Materials',
   bookTasks: 'Hours by task',
   bookAllowances: 'Allowances and fees',
-  bookByWay: 'by way',
   bookCoils: 'A coil is bought under its own id: `cable:12/2 NM@250` is 250 ft of it.',
-  walkThroughPrice: 'Price range from a walk-through survey, cover on: not a fixed price.',
-  fullPrice: 'Price from a full survey.',
-  priceIncomplete: (v: { missing: string }) =>
-    `The price is incomplete. Not in the price book or not entered: ${v.missing}.`,
   cutNotPositive: 'Expected a length above zero, in inches.',
   cutNotCount: 'Expected a whole number, zero or more.',
   cutNotDollars: 'Expected a price of zero or more, in dollars.',

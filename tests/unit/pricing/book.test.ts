@@ -5,6 +5,9 @@ import { unitMills } from '../../../src/pricing/assemblies';
 import { itemsOf, priceBookPage } from '../../../src/pricing/bookPage';
 import { defaultBook } from '../../../src/pricing/defaultBook';
 import { assemblyOf, FAMILIES } from '../../../src/pricing/items';
+import { boxCatalogue } from '../../../src/standards/boxCatalogue';
+import { CONNECTOR_RANGE } from '../../../src/standards/connectors';
+import { APPLIANCE_RECEPTACLES } from '../../../src/standards/editionsCircuits';
 
 const ids = (list: readonly { readonly id: string }[]) => list.map((entry) => entry.id);
 
@@ -61,6 +64,17 @@ describe('the default price book', () => {
     const tasks =
       'survey,trace,mount panel,strip old panel,reuse,hang box,splice,pull,hole,land 1p,land AFCI,land 2p,feeder,lug,spd,ground bar,electrode,shutdown,test,directory,inspection,load in,patch';
     expect(tasks.split(',').filter((id) => !ids(defaultBook.tasks).includes(id))).toEqual([]);
+  });
+
+  test('has what the catalogues of boxes, connectors, receptacles and electrode conductors can ask for', () => {
+    const unit = unitMills(defaultBook);
+    const items = [
+      ...boxCatalogue.map(({ size }) => `box:${size}`),
+      ...CONNECTOR_RANGE.map(({ size }) => `connector:${size}`),
+      ...APPLIANCE_RECEPTACLES.flatMap(({ receptacle }) => [`receptacle:${receptacle}`, `cord:${receptacle}`]),
+      ...['8', '6', '4', '2', '1/0', '2/0', '3/0'].map((size) => `electrode:${size}`),
+    ];
+    expect(items.filter((item) => unit(item) === undefined)).toEqual([]);
   });
 
   test('marks every price as invented and every hour as common practice', () => {
