@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { openJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/schema';
 import { visibleRun } from '../../src/job/site';
-import { newCableFacts, pathOf, reuseFacts, stepFacts, sum } from '../support/demoFacts';
+import { newCableFacts, pathOf, reuseFacts, stayFacts, stepFacts, sum } from '../support/demoFacts';
 
 // Source of the figures: demo/FACTS.md, worked by hand from the coordinates in the demo jobs.
 
@@ -19,7 +19,7 @@ const jobOf = (name: string): Job => {
 
 test('three home runs or more are worked by hand for every demo job', () => {
   for (const name of ['washer', 'l-shaped', 'small-house']) {
-    const runs = [...reuseFacts, ...newCableFacts].filter((f) => f.job === name).map((f) => f.homeRun);
+    const runs = [...reuseFacts, ...stayFacts, ...newCableFacts].filter((f) => f.job === name).map((f) => f.homeRun);
     expect(new Set(runs).size).toBeGreaterThanOrEqual(3);
   }
 });
@@ -32,6 +32,18 @@ test.each(reuseFacts)('reuse: $job $option $homeRun adds up', (fact) => {
   expect(sum(fact.pivot) - fact.sum - 1 / 4).toBe(fact.spare);
   expect(fact.spareAtLeast).toBeLessThanOrEqual(fact.spare);
   expect(fact.spareAtMost).toBeGreaterThanOrEqual(fact.spare);
+});
+
+test.each(stayFacts)('stays: $job $option $homeRun adds up', (fact) => {
+  const job = jobOf(fact.job);
+  const panel = job.options.find((o) => o.id === fact.option)!.enclosure;
+  const { path, group } = visibleRun(job, fact.homeRun)!;
+  const old = job.enclosures.find((e) => e.id === group.enclosure)!;
+  expect(panel.on.wall).toBe(old.on.wall);
+  expect(old.on.bottom + old.size.height).toBe(fact.oldTop);
+  expect(path[0]![2]).toBe(fact.oldTop);
+  expect(panel.on.bottom + panel.size.height).toBe(fact.newTop);
+  expect(fact.newTop - fact.oldTop).toBe(fact.inside);
 });
 
 test.each(newCableFacts)('new cable: $job $option $homeRun adds up', (fact) => {

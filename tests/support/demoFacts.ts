@@ -38,14 +38,24 @@ export const sum = (parts: readonly number[]): number => parts.reduce((a, b) => 
 const place = (row: Cells) => ({ job: row('job'), option: row('option'), homeRun: row('home run') });
 
 /** Cables drawn back and used again. */
-export const reuseFacts = table('Reused cables').map((row) => ({
+export const reuseFacts = table('Cables drawn back').map((row) => ({
   ...place(row),
+  ways: row('ways').split(', '),
   pivot: numbers(row('pivot')),
   path: numbers(row('path')),
   sum: number(row('sum')),
   spare: number(row('spare')),
   spareAtLeast: number(row('spare at least')),
   spareAtMost: number(row('spare at most')),
+}));
+
+/** Cables that come to the new can as they hang. */
+export const stayFacts = table('Cables that stay').map((row) => ({
+  ...place(row),
+  ways: row('ways').split(', '),
+  oldTop: number(row("old can's top")),
+  newTop: number(row("new can's top")),
+  inside: number(row('sheath inside')),
 }));
 
 /** Cables lengthened or replaced. */
