@@ -49,9 +49,19 @@ const before = (n: Network, a: number, b: number): boolean => {
   return step < 0;
 };
 
+/** Directions in which a path may have come to node u, for its next edge in direction d to stay within the budget. */
+const comingTo = (turns: Uint8Array, u: number, d: number, budget: number): number[] => {
+  const found: number[] = [];
+  for (let b = 0; b < DIRECTIONS; b++) {
+    const spent = turns[u * DIRECTIONS + b]!;
+    if (spent < NONE && Math.min(spent + Number(b !== d), NONE - 1) === budget) found.push(b);
+  }
+  return found;
+};
+
 /**
  * The one path a sweep stands for: among the cheapest the one with the fewest turns, and among those the lowest nodes
- * by z, y, x seen from its end. From a source to the node; empty when the node was not reached.
+ * by z, y, x, chosen from its end. From a source to the node; empty when the node was not reached.
  */
 export const pathTo = (sweep: Sweep, target: number): number[] => {
   const { network: n, dist, weights } = sweep;
@@ -60,37 +70,26 @@ export const pathTo = (sweep: Sweep, target: number): number[] => {
   const start = roots(sweep);
   const path = [target];
   let v = target;
-  /** Direction of the edge that follows, and how many turns may still be spent up to v with it. */
-  let d = -1;
-  if (!start.has(v))
-    for (let b = 0; b < DIRECTIONS; b++)
-      if (turns[v * DIRECTIONS + b]! < NONE && (d < 0 || turns[v * DIRECTIONS + b]! < turns[v * DIRECTIONS + d]!))
-        d = b;
-  while (!start.has(v) || (d >= 0 && path.length === 1)) {
-    if (d < 0) return [];
-    const budget = turns[v * DIRECTIONS + d]!;
+  const least = Math.min(...turns.subarray(v * DIRECTIONS, (v + 1) * DIRECTIONS));
+  let arriving = [0, 1, 2, 3].filter((d) => turns[v * DIRECTIONS + d] === least && least < NONE);
+  while (!start.has(v)) {
     let best = -1;
-    let bestDirection = -1;
+    let next: number[] = [];
     for (let e = n.off[v]!; e < n.off[v + 1]!; e++) {
       const u = n.to[e]!;
-      if (dist[u]! + weights[e]! !== dist[v]! || directionOf(n, u, v) !== d) continue;
-      let direction = -2;
-      if (start.has(u) && budget === 0) direction = -1;
-      else
-        for (let b = 0; b < DIRECTIONS && direction === -2; b++) {
-          const spent = turns[u * DIRECTIONS + b]!;
-          if (spent < NONE && Math.min(spent + Number(b !== d), NONE - 1) === budget) direction = b;
-        }
-      if (direction !== -2 && (best < 0 || before(n, u, best))) {
-        best = u;
-        bestDirection = direction;
-      }
+      const d = directionOf(n, u, v);
+      if (dist[u]! + weights[e]! !== dist[v]! || !arriving.includes(d)) continue;
+      if (best >= 0 && !before(n, u, best)) continue;
+      const budget = turns[v * DIRECTIONS + d]!;
+      const coming = comingTo(turns, u, d, budget);
+      if (coming.length === 0 && !(start.has(u) && budget === 0)) continue;
+      best = u;
+      next = coming;
     }
-    if (best < 0) return [];
+    if (best < 0) throw new Error(`The sweep has no way back from node ${v}`);
     path.push(best);
     v = best;
-    d = bestDirection;
-    if (d === -1) break;
+    arriving = next;
   }
   return path.reverse();
 };
