@@ -1,6 +1,6 @@
 import type { BoxKind, SolverModel } from '../facts/routing';
 import type { Mills } from '../units/money';
-import type { Problem } from './assign';
+import type { Problem } from './choice';
 import { type FillOf, mostCables, type SpliceLoad } from './packing';
 
 /** Stopped by count and never by time, so that two machines prove the same. */

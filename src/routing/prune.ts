@@ -1,4 +1,4 @@
-import type { Choice, Problem } from './assign';
+import type { Choice, Problem } from './choice';
 
 /**
  * Leaves out what no cheapest answer needs, exactly:

@@ -2,8 +2,9 @@ import type { Proof } from '../facts/result';
 import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
 import { isKnown } from '../units/types';
 import { answerFor } from './answer';
-import { type Assignment, assign, costOf, type Problem } from './assign';
+import { assign } from './assign';
 import type { Candidate } from './candidate';
+import { type Assignment, costOf, type Problem } from './choice';
 import { feederOf } from './feeder';
 import { type Posed, pose, pruned } from './problem';
 import { modelOf, picksFrom } from './proof';
@@ -90,7 +91,7 @@ const attempt = (ask: RoutingAsk, share: Share): Tried => {
 };
 
 /** The cheaper of cables that go alone and cables that go together; while dragging, alone. */
-export const best = (ask: RoutingAsk): Tried => {
+export const tryBoth = (ask: RoutingAsk): Tried => {
   const alone = attempt(ask, ALONE);
   if (ask.grade === 'live') return alone;
   const crowd = attempt(ask, together(alone.posed.facts.length));
@@ -99,7 +100,7 @@ export const best = (ask: RoutingAsk): Tried => {
 
 /** Every home run's way to the new panel, boxes, rows and work of one option: cold and deterministic, no solver. */
 export const route = (ask: RoutingAsk): RoutingAnswer => {
-  const { posed, problem, candidates, found } = best(ask);
+  const { posed, problem, candidates, found } = tryBoth(ask);
   return finish(posed, problem, candidates, found, proofOf(found.mills, floorOf(problem)));
 };
 
@@ -108,7 +109,7 @@ export const route = (ask: RoutingAsk): RoutingAnswer => {
  * replaces the answer; otherwise the answer stays and the bound is added. 'Best' only where the bound meets it.
  */
 export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve): Promise<RoutingAnswer> => {
-  const { posed, problem, candidates, found } = best(ask);
+  const { posed, problem, candidates, found } = tryBoth(ask);
   if (found.mills - floorOf(problem) <= SAME_MILLS)
     return { ...answer, proof: { ...answer.proof, splices: { best: true } } };
   const solved = await solve(modelOf(problem, ask.boxes, posed.fill, posed.boxPrice));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assign, type Choice, costOf, type Problem } from '../../../src/routing/assign';
+import { assign } from '../../../src/routing/assign';
+import { type Choice, costOf, type Problem } from '../../../src/routing/choice';
 import { makePacker, type SpliceLoad } from '../../../src/routing/packing';
 import { prune } from '../../../src/routing/prune';
 import { type Random, random } from '../../support/random';
