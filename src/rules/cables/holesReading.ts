@@ -1,6 +1,7 @@
 import type { Row } from '../../facts/result';
 import type { Framing } from '../../job/schema';
 import { framingAt } from '../../job/site';
+import { BORING } from '../../standards/boring';
 import { type In, isKnown } from '../../units/types';
 import { sitePath } from '../reading';
 import type { FactsInYear } from '../rule';
@@ -23,8 +24,18 @@ export const holesIn = (facts: FactsInYear, row: Row): HoleIn[] =>
   });
 
 /** Wood left between two holes, in. */
-export const woodBetween = (a: Hole, b: Hole): In =>
+const woodBetween = (a: Hole, b: Hole): In =>
   Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1], a.at[2] - b.at[2]) - (a.diameter + b.diameter) / 2;
+
+/** A hole with those of all rows that are drawn too near to it to be bored there. */
+export const crowdAt = (facts: FactsInYear, hole: Hole): Hole[] =>
+  facts.rows
+    .flatMap((r) => r.holes)
+    .filter((other) => other === hole || woodBetween(hole, other) < (BORING.joist.betweenIn ?? 0));
+
+/** Stretch of joist that holes side by side take, with the wood between them, in. */
+export const stretchFor = (holes: readonly Hole[]): In =>
+  holes.reduce((sum, hole) => sum + hole.diameter, 0) + (holes.length - 1) * (BORING.joist.betweenIn ?? 0);
 
 export const framingPaths = (
   facts: FactsInYear,

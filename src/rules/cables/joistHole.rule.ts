@@ -2,13 +2,9 @@ import { boringLimits } from '../../calculations/boring';
 import { formatFeetInches } from '../../units/length';
 import { isKnown } from '../../units/types';
 import { cableWords as say } from '../../words/en/rulesCables';
-import { cannotBeTold, doesNotApply, type FactsInYear, holds, type Rule, stops } from '../rule';
+import { cannotBeTold, doesNotApply, holds, holdsNearly, type Rule, stops } from '../rule';
 import { rowIds } from './cableReading';
-import { framingPaths, type Hole, holesIn, woodBetween } from './holesReading';
-
-/** Every other hole of the plan: rows share joists. */
-const others = (facts: FactsInYear, hole: Hole): Hole[] =>
-  facts.rows.flatMap((r) => r.holes).filter((other) => other !== hole);
+import { crowdAt, framingPaths, holesIn, stretchFor } from './holesReading';
 
 /** What may be bored out of a joist: size, edges, distance between holes. */
 export const joistHole: Rule = {
@@ -38,13 +34,18 @@ export const joistHole: Rule = {
           unit: 'in',
           remedies,
         });
-      const nearest = Math.min(...others(facts, hole).map((other) => woodBetween(hole, other)));
-      if (limits.betweenIn !== null && nearest < limits.betweenIn)
-        return stops(say.joistNear(), { measured: nearest, required: limits.betweenIn, unit: 'in', remedies });
     }
     if (waits.length > 0) return cannotBeTold(say.joistUnknown(), say.joistLook(), waits);
     if (engineered) return cannotBeTold(say.joistMaker(), say.joistMakerLook(), []);
+    const crowd = Math.max(...holes.map(({ hole }) => stretchFor(crowdAt(facts, hole))));
     const biggest = Math.max(...holes.map(({ hole }) => hole.diameter));
-    return holds(say.joistHolds({ hole: formatFeetInches(biggest) }), { measured: biggest, unit: 'in' });
+    const v = { hole: formatFeetInches(biggest) };
+    // Routes of several rows cross a joist at one point: the crew spreads their holes along it.
+    return crowd > biggest
+      ? holdsNearly(say.joistSpread(v), say.joistSpreadLook({ stretch: formatFeetInches(crowd) }), {
+          measured: biggest,
+          unit: 'in',
+        })
+      : holds(say.joistHolds(v), { measured: biggest, unit: 'in' });
   },
 };

@@ -17,6 +17,7 @@ export const afciArea: Rule = {
     const circuit = circuitById(job, subject);
     const asked = judgeCircuit(job, option, runs, { ...circuit, serves: [LISTED_ROOM] });
     if (!asked.touched || asked.required === 'no') return doesNotApply();
+    if (judgeCircuit(job, option, runs, circuit).inScope === 'no') return doesNotApply();
     const waits = scopePaths(job, circuit);
     if (waits.length > 0 || asked.required === 'cannot be told' || !isKnown(circuit.serves))
       return cannotBeTold(say.areaUnknown({ label: circuit.label }), say.areaLook(), waits);

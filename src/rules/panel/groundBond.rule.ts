@@ -22,8 +22,15 @@ export const groundBond: Rule = {
       return stops(fed ? say.bondIn() : say.bondOut(), { look: say.bondLook() });
     if (!isKnown(fed) || !isKnown(panel.bonded) || !isKnown(panel.groundTerminals))
       return cannotBeTold(say.bondUnknown(), say.bondLook(), waits);
-    const has = panel.groundTerminals;
+    // At the service the neutral bar takes grounds too.
+    const shared =
+      fed || !isKnown(panel.neutralTerminals)
+        ? 0
+        : Math.max(0, panel.neutralTerminals - facts.arrangement.neutralsToLand);
+    const has = panel.groundTerminals + shared;
     const measure = { measured: needed, required: has, unit: 'terminals' };
+    if (needed > has && !fed && !isKnown(panel.neutralTerminals))
+      return cannotBeTold(say.bondUnknown(), say.bondLook(), [path('neutralTerminals')]);
     if (needed <= has) return holds(say.bondHolds({ service: !fed }), measure);
     const bars = Math.ceil((needed - has) / GROUND_BAR_TERMINALS) - (fed ? GROUND_BARS_PLANNED : 0);
     const cure =

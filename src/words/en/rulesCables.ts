@@ -18,7 +18,10 @@ export const cableWords = {
   joistHolds: (v: { hole: string }) => `Holes up to ${v.hole} in sawn joists, clear of the edges and of each other.`,
   joistTooBig: (v: { hole: string }) => `A hole of ${v.hole} is more than a third of the joist.`,
   joistEdge: (v: { edge: string }) => `A hole leaves only ${v.edge} of joist at its edge.`,
-  joistNear: () => 'Two holes in one joist are too near each other.',
+  joistSpread: (v: { hole: string }) =>
+    `Holes up to ${v.hole}, several rows through one joist: their holes are spread along it.`,
+  joistSpreadLook: (v: { stretch: string }) =>
+    `Lay the holes out over ${v.stretch} of joist, 2 in of wood between them.`,
   joistMaker: () => 'Engineered joists: only the maker’s chart says where a hole may be.',
   joistMakerLook: () => 'Get the hole chart of the joist maker.',
   joistRemedy: () => 'Spread the cables over more and smaller holes.',
