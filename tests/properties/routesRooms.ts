@@ -185,6 +185,29 @@ export const routeRoom = (seed: number, shape?: keyof typeof OUTLINES): Room => 
   return { job, option, targets };
 };
 
+/** The same room with a thing turned, a partition across a corner, or its joists at an angle. */
+export const askew = (room: Room, seed: number): Room => {
+  const { site } = room.job;
+  const obstacles = site.obstacles.map((o, i) => (i === 0 ? { ...o, turn: 17 + (seed % 60) } : o));
+  const wall = site.outline[0]!;
+  const diagonal = {
+    id: 'diagonal',
+    from: [60, 48] as Pt,
+    to: [60 + 48, 48 + 24 + (seed % 30)] as Pt,
+    thickness: 4.5,
+    height: UNDERSIDE,
+    exists: { now: true, after: true },
+    front: wall.face,
+    back: wall.face,
+    studSpacing: 16,
+  };
+  const framing = site.framing.map((f) => (seed % 3 === 0 ? { ...f, direction: 35 } : f));
+  return {
+    ...room,
+    job: { ...room.job, site: { ...site, obstacles, framing, bays: [], partitions: [...site.partitions, diagonal] } },
+  };
+};
+
 /** Prices that are no multiples of each other. */
 export const PRICES: CablePrices = {
   perFt: 1_313,

@@ -12,7 +12,7 @@ const cells = (line: string): string[] =>
 
 type Cells = (column: string) => string;
 const table = (heading: string): Cells[] => {
-  const start = text.indexOf(`\n## ${heading}`);
+  const start = text.indexOf(`\n${heading}`);
   if (start < 0) throw new Error(`demo/FACTS.md has no "${heading}"`);
   const lines = text.slice(start).split('\n');
   const first = lines.findIndex((l) => l.startsWith('|'));
@@ -38,7 +38,7 @@ export const sum = (parts: readonly number[]): number => parts.reduce((a, b) => 
 const place = (row: Cells) => ({ job: row('job'), option: row('option'), homeRun: row('home run') });
 
 /** Cables drawn back and used again. */
-export const reuseFacts = table('Cables drawn back').map((row) => ({
+export const reuseFacts = table('## Cables drawn back').map((row) => ({
   ...place(row),
   ways: row('ways').split(', '),
   pivot: numbers(row('pivot')),
@@ -50,7 +50,7 @@ export const reuseFacts = table('Cables drawn back').map((row) => ({
 }));
 
 /** Cables that come to the new can as they hang. */
-export const stayFacts = table('Cables that stay').map((row) => ({
+export const stayFacts = table('## Cables that stay').map((row) => ({
   ...place(row),
   ways: row('ways').split(', '),
   oldTop: number(row("old can's top")),
@@ -59,7 +59,7 @@ export const stayFacts = table('Cables that stay').map((row) => ({
 }));
 
 /** Cables lengthened or replaced. */
-export const newCableFacts = table('New cable').map((row) => ({
+export const newCableFacts = table('## New cable').map((row) => ({
   ...place(row),
   ways: row('ways').split(', '),
   path: numbers(row('path by hand')),
@@ -72,12 +72,18 @@ export const newCableFacts = table('New cable').map((row) => ({
 }));
 
 /** Where circuits pass 6 ft as the washer job's option relocate-a moves right. */
-export const stepFacts = table('Job (a): what moving').map((row) => ({
+export const stepFacts = table('## Job (a): what moving').map((row) => ({
   homeRuns: row('cables').match(/h-[\w-]+/g) ?? [],
   leavesAtX: number(row('leave at')),
   sheath: number(row('s')),
   farthestByCorner: number(row('farthest L, corner')),
   farthestByMiddle: number(row('farthest L, middle')),
+}));
+
+/** Which circuits of that option need AFCI by length, at left edges where every good route says the same. */
+export const afciFacts = table('Between the two columns').map((row) => ({
+  left: number(row('L')),
+  circuits: row('circuits that need AFCI by length').match(/c-\d+/g) ?? [],
 }));
 
 /** Corners of a path with their distance from its start. */
