@@ -44,7 +44,7 @@ const common = (answers: readonly Says[]): Says => {
   return cannotBeTold(say.editionUnknown(), say.editionLook(), [EDITION_PATH, ...waits]);
 };
 
-const judge = (rule: Rule, job: Job, years: readonly FactsInYear[]): Verdict[] => {
+const judgeIn = (rule: Rule, job: Job, years: readonly FactsInYear[]): Verdict[] => {
   const answers = years.map((facts) => inEdition(rule, facts));
   const subjects = [...new Set(answers.flatMap((year) => [...year.keys()]))].sort(compareText);
   return subjects.map((subject) => ({
@@ -54,10 +54,13 @@ const judge = (rule: Rule, job: Job, years: readonly FactsInYear[]): Verdict[] =
   }));
 };
 
+/** One rule asked of everything it looks at, what does not apply included. */
+export const judge = (rule: Rule, facts: RuleFacts): Verdict[] => judgeIn(rule, facts.job, inEachYear(facts));
+
 /** Every rule asked of everything it looks at: verdicts sorted by rule and subject, and how often each had nothing to say. */
 export const runRules = (facts: RuleFacts): { verdicts: Verdict[]; doesNotApply: Record<string, number> } => {
   const years = inEachYear(facts);
-  const all = RULES.flatMap((rule) => judge(rule, facts.job, years));
+  const all = RULES.flatMap((rule) => judgeIn(rule, facts.job, years));
   const silent: Record<string, number> = {};
   for (const rule of [...RULES].sort((a, b) => compareText(a.id, b.id))) {
     const count = all.filter((v) => v.rule === rule.id && v.outcome === 'does not apply').length;
