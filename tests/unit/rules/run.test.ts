@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest';
+import type { Job } from '../../../src/job/schema';
+import { runRules } from '../../../src/rules/run';
+import { sectionOf } from '../../../src/standards/sections';
+import { FIXTURES } from './fixtures/all';
+import { baseJob, changed, factsFor, factsOf, verdictOf } from './support';
+
+const backward = (job: Job): Job => ({
+  ...job,
+  enclosures: [...job.enclosures].reverse(),
+  circuits: [...job.circuits].reverse(),
+  homeRuns: [...job.homeRuns].reverse(),
+  site: { ...job.site, obstacles: [...job.site.obstacles].reverse(), openings: [...job.site.openings].reverse() },
+});
+
+describe('running the rules', () => {
+  test('verdicts come sorted by rule and subject', () => {
+    const keys = runRules(factsFor()).verdicts.map((v) => `${v.rule}\n${v.subject}`);
+    expect(keys).toEqual([...keys].sort());
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+  test('turning the lists of the job round changes nothing but places in those lists', () => {
+    for (const fixture of FIXTURES) {
+      const facts = factsFor(fixture.set, fixture.over);
+      const turned = factsOf(backward(facts.job), {
+        ...fixture.over,
+        runs: [...facts.runs].reverse(),
+        rows: [...facts.rows].reverse(),
+        boxes: [...facts.boxes].reverse(),
+      });
+      const plain = (f: typeof facts) =>
+        runRules(f).verdicts.map(({ unknown, ...v }) => ({ ...v, unknown: unknown.length }));
+      expect(plain(turned), `${fixture.rule}: ${fixture.name}`).toEqual(plain(facts));
+    }
+  });
+  test('an answer settles what a rule could not tell, and the verdict quotes it', () => {
+    const answer = { rule: 'OLD-CAN', subject: 'old', by: 'inspector', on: '2026-02-01', note: '', photo: null };
+    const kept = { '/options/0/replaces/0/becomes': 'splice can' };
+    const yes = verdictOf(factsFor({ ...kept, '/answers/-': { ...answer, answer: 'yes' } }), 'OLD-CAN', 'old');
+    expect([yes?.outcome, yes?.effect, yes?.amendment]).toEqual([
+      'holds',
+      null,
+      'OLD-CAN = yes (inspector, 2026-02-01)',
+    ]);
+    const no = verdictOf(factsFor({ ...kept, '/answers/-': { ...answer, answer: false } }), 'OLD-CAN', 'old');
+    expect([no?.outcome, no?.effect]).toEqual(['fails', 'stops the job']);
+  });
+  test('an answer never turns a failure', () => {
+    const answer = { rule: 'HANDLE', subject: 'new', answer: true, by: 'a', on: '2026-02-01', note: '', photo: null };
+    const facts = factsFor({ '/options/0/enclosure/on/bottom': 60, '/answers/-': answer });
+    expect(verdictOf(facts, 'HANDLE', 'new')?.outcome).toBe('fails');
+  });
+  test('code year not known: rules that all years share still answer, the others wait for it', () => {
+    const facts = factsFor({ '/code/edition': 'unknown' });
+    expect(verdictOf(facts, 'WS-DEPTH', 'new')?.outcome).toBe('holds');
+    expect(verdictOf(facts, 'SPD-FDR', 'new')?.unknown).toContain('/code/edition');
+    expect(runRules(facts).verdicts.every((v) => v.outcome !== 'fails' || v.effect !== null)).toBe(true);
+  });
+  test('a movable thing in the way stops the job and the remedy names its move and price', () => {
+    const facts = factsFor({
+      '/site/obstacles/-': {
+        id: 'w',
+        kind: 'washer',
+        corner: [95, 110],
+        turn: 0,
+        size: { width: 27, depth: 27, height: 39 },
+        bottom: 0,
+        blocksCable: true,
+        blocksSpace: true,
+        foreign: false,
+        clearance: 1,
+        exists: { now: true, after: true },
+        stored: false,
+        moveCents: 45000,
+      },
+    });
+    const verdict = verdictOf(facts, 'WS-DEPTH', 'new');
+    expect(verdict?.effect).toBe('stops the job');
+    expect(verdict?.remedies[0]).toMatchObject({ say: 'Move the washer.', cents: 45000 });
+    expect(verdict?.shape).toHaveLength(4);
+  });
+  test('an old panel that keeps breakers is held to the place rules as well; one that is emptied is not', () => {
+    const low = { '/enclosures/0/on/bottom': 66 };
+    expect(verdictOf(factsFor(low), 'HANDLE', 'old')?.outcome).toBe('fails');
+    const emptied = factsFor(low, { runs: factsFor().runs.filter((r) => r.way !== 'stays on old panel') });
+    expect(verdictOf(emptied, 'HANDLE', 'old')).toBeUndefined();
+  });
+  test('turning the whole house by quarter turns changes no verdict on place', () => {
+    const turn = ([x, y]: readonly [number, number]): [number, number] => [-y, x];
+    const { site } = baseJob;
+    const turned: Job = {
+      ...baseJob,
+      site: {
+        ...site,
+        outline: site.outline.map((c) => ({ ...c, at: turn(c.at) })),
+        areas: site.areas.map((a) => ({ ...a, outline: a.outline.map(turn) })),
+        framing: site.framing.map((f) => ({ ...f, direction: 0 })),
+      },
+    };
+    const place = (job: Job) =>
+      runRules(factsOf(job)).verdicts.filter((v) => v.rule.startsWith('WS-') || v.rule === 'DEDICATED');
+    const bare = (job: Job) => place(job).map(({ shape: _, ...v }) => v);
+    expect(bare(turned)).toEqual(bare(baseJob));
+  });
+});
+
+describe('sections by code year', () => {
+  test('spot checks against the published table of rules', () => {
+    expect(sectionOf('AFCI-EXT', 2020).section).toBe('210.12(D)');
+    expect(sectionOf('AFCI-EXT', 2023).section).toBe('210.12(E)');
+    expect(sectionOf('SPD-FDR', 2020).section).toBe('none');
+    expect(sectionOf('SPD-FDR', 2023)).toEqual({ section: '215.18(D)', standing: 'confirmed' });
+    expect(sectionOf('CAB-FILL', 2026)).toEqual({ section: '312.11(A)', standing: 'unverified' });
+    expect(sectionOf('EMDISC', 2026).section).toBe('230.70(A)(1)');
+    expect(sectionOf('SPLICE-BOX', 2026).section).toContain('renumbered');
+  });
+  test('every 2026 number is unverified; with the year unknown the weakest standing stands', () => {
+    expect(sectionOf('HANDLE', 2026).standing).toBe('unverified');
+    expect(sectionOf('AFCI-EXT', 'unknown')).toEqual({ section: '210.12(D) or 210.12(E)', standing: 'unverified' });
+  });
+  test('a job that is only changed in a field no rule reads gives the same verdicts', () => {
+    const notes = changed(baseJob, { '/notes': 'seen' });
+    expect(runRules(factsOf(notes))).toEqual(runRules(factsOf(baseJob)));
+  });
+});
