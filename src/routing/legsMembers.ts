@@ -27,7 +27,7 @@ interface StudStretch {
 /**
  * The members a path bores, in order. A joist counts when its centerline lies strictly inside a stretch, or when the
  * cable comes to it from one side and leaves it on the other; one that a path only begins or ends on does not. A plate
- * counts on the way from a stud wall into the joists. Along a stud wall every begun stud spacing counts one stud, since
+ * counts on the way out of the top of a stud wall. Along a stud wall every begun stud spacing counts one stud, since
  * the places of studs are not surveyed.
  */
 export const membersCrossed = (network: Network, path: readonly number[], prices: CablePrices): Member[] => {
@@ -79,7 +79,7 @@ export const membersCrossed = (network: Network, path: readonly number[], prices
       continue;
     }
     if (!(ALONG.has(cls) && network.z[from] === network.z[to])) arrived = null;
-    if (cls === EDGE.joistSide && network.halves[edge]! > 0) {
+    if ((cls === EDGE.joistSide || cls === EDGE.corner) && network.halves[edge]! > 0) {
       const wallEnd = network.face[from]! >= 0 ? from : to;
       found.push({ kind: 'plate', of: network.faces[network.face[wallEnd]!]!.wall, at: pointOf(network, wallEnd) });
     }

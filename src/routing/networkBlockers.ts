@@ -40,6 +40,8 @@ const AT_TERMINAL_IN = 1;
 interface Thing {
   readonly id: Id;
   readonly far: number;
+  /** A cable begins at a panel: that it stands there says nothing. */
+  readonly panel: boolean;
 }
 const thingsBy = (network: Network, ends: readonly Pt3[]): Thing[] => {
   const { job, option, extra } = network.made;
@@ -55,9 +57,15 @@ const thingsBy = (network: Network, ends: readonly Pt3[]): Thing[] => {
         : [];
   };
   return [
-    ...readBarriers(job, option, new Set(extra.without ?? [])).map((b) => ({ id: b.id, far: far(b.outline) })),
-    ...job.site.bays.filter((b) => b.state !== 'insulated').map((b) => ({ id: b.id, far: far(b.outline) })),
-    ...job.site.openings.map((o) => ({ id: o.id, far: far(onWall(o.on.wall)) })),
+    ...readBarriers(job, option, new Set(extra.without ?? [])).map((b) => ({
+      id: b.id,
+      far: far(b.outline),
+      panel: b.what === 'panel',
+    })),
+    ...job.site.bays
+      .filter((b) => b.state !== 'insulated')
+      .map((b) => ({ id: b.id, far: far(b.outline), panel: false })),
+    ...job.site.openings.map((o) => ({ id: o.id, far: far(onWall(o.on.wall)), panel: false })),
   ].sort((a, b) => a.far - b.far || compareText(a.id, b.id));
 };
 
@@ -92,7 +100,7 @@ export const blockersOf = (network: Network, sources: readonly number[], target:
     .filter(({ id }) => reaches(withoutThing(network, id), from, to))
     .map(({ id }) => id);
   if (alone.length > 0) return inOrder(alone);
-  const standing = things.filter((t) => t.far <= AT_TERMINAL_IN).map((t) => t.id);
+  const standing = things.filter((t) => t.far <= AT_TERMINAL_IN && !t.panel).map((t) => t.id);
   const around = [...standing, ...surroundings(network, ends)];
   if (around.length > 0) return inOrder(around);
   if (things.length > 0) return [things[0]!.id];

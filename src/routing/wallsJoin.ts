@@ -7,7 +7,7 @@ import { bayLines, type newLayers, placeKey } from './layers';
 import { snap } from './networkFrame';
 import { regionAt } from './networkFraming';
 import type { Ground } from './networkGround';
-import { EDGE } from './types';
+import { EDGE, type EdgeClass } from './types';
 import { type Wall, wallNode } from './walls';
 
 /** Faces that meet within 1/32 in share a corner. */
@@ -32,7 +32,8 @@ export const meetings = (ground: Ground): Map<number, number[]> => {
 
 const joinLevels = (g: Build, ground: Ground, a: Wall, i: number, b: Wall, j: number, length: number): void => {
   const top = Math.min(a.columns[i]!.top, b.columns[j]!.top);
-  const cls = length === 0 ? EDGE.corner : a.face.across;
+  // around an end nothing is bored; of two ways the dearer, which has the higher number
+  const cls = length === 0 ? EDGE.corner : (Math.max(a.face.up, b.face.up) as EdgeClass);
   a.levels.forEach((z, l) => {
     const m = b.levelAt.get(z);
     if (m === undefined || z > top) return;
@@ -88,8 +89,8 @@ export const joinWalls = (g: Build, ground: Ground, walls: readonly Wall[]): voi
 const SAME_PLACE = 2;
 
 /**
- * From the top of a wall to the level below the joists anywhere; into the joists (through the plate where the wall has
- * studs) anywhere on a wall along them, and on other walls in the middle of a bay or right above a terminal: elsewhere
+ * From the top of a wall, through its plate where it has studs: to the level below the joists anywhere; into the joists
+ * anywhere on a wall along them, and on other walls in the middle of a bay or right above a terminal: elsewhere
  * a joist may be in the way.
  */
 export const joinCeiling = (
@@ -111,12 +112,11 @@ export const joinCeiling = (
       const below = layers.below.nodes.get(placeKey(x, y));
       if (joist === undefined && below === undefined) continue;
       const top = wallNode(g, ground, wall, i, wall.levelAt.get(column.top)!);
-      const up = (node: number, plate: number) => {
+      for (const node of [joist, below]) {
+        if (node === undefined) continue;
         const rise = Math.abs(g.z[node]! - column.top);
-        addEdge(g, top, node, rise, rise === 0 ? EDGE.corner : EDGE.joistSide, plate);
-      };
-      if (joist !== undefined) up(joist, wall.face.studs64 > 0 ? 2 : 0);
-      if (below !== undefined) up(below, 0);
+        addEdge(g, top, node, rise, rise === 0 ? EDGE.corner : EDGE.joistSide, wall.face.studs64 > 0 ? 2 : 0);
+      }
     }
   });
 };
