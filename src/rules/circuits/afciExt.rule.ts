@@ -1,3 +1,4 @@
+import type { Job } from '../../job/schema';
 import { AFCI_EXEMPT_IN } from '../../standards/editionsAfci';
 import { formatFeetInches } from '../../units/length';
 import { circuitWords as say } from '../../words/en/rulesCircuit';
@@ -5,6 +6,14 @@ import { judgeCircuit } from '../afci';
 import { circuitById } from '../reading';
 import { cannotBeTold, doesNotApply, extraWork, holds, holdsNearly, type Rule } from '../rule';
 import { liveCircuits, scopePaths } from './circuitReading';
+
+const SETTINGS = ['afciCountsTails', 'afciShortened'] as const;
+
+/** Local readings that bear on the measure, as they stand in the job. */
+const settingsQuoted = (job: Job): string | null =>
+  SETTINGS.flatMap((key) =>
+    job.code.amendments[key] === undefined ? [] : [`${key} = ${job.code.amendments[key]}`],
+  ).join(', ') || null;
 
 /** Wiring extended, replaced or added to: does arc-fault protection come with it? The breaker itself is in the plan. */
 export const afciExt: Rule = {
@@ -17,7 +26,13 @@ export const afciExt: Rule = {
     if (!judged.touched || judged.inScope === 'no') return doesNotApply();
     if (job.code.amendments.afciOnPanelReplacement === 'none' && !circuit.addsOutlet) return doesNotApply();
     const v = { label: circuit.label, length: formatFeetInches(codeLength) };
-    const measure = { measured: codeLength, required: AFCI_EXEMPT_IN[edition], unit: 'in' };
+    const counts = job.code.amendments.afciCountsTails;
+    const measure = {
+      measured: counts === 'yes' || counts === true ? judged.codeLengthWithTails : codeLength,
+      required: AFCI_EXEMPT_IN[edition],
+      unit: 'in',
+      amendment: settingsQuoted(job),
+    };
     switch (judged.required) {
       case 'yes': {
         const newHomeRun = runs.some(

@@ -1,3 +1,4 @@
+import type { RuleFacts } from '../../facts/ruling';
 import type { Circuit, Job } from '../../job/schema';
 import { type Id, isKnown, type U } from '../../units/types';
 import { cablePaths, cablesOf, either, isThreeWire, lineToNeutral, pathTo } from '../reading';
@@ -24,7 +25,7 @@ export const hasBareNeutral = (job: Job, circuit: Circuit): boolean =>
   cablesOf(job, circuit.id).some((h) => h.cable.neutral === 'bare');
 
 /** New conductors all the way, with an insulated neutral and an EGC. */
-export const isRunAnew = (facts: FactsInYear, circuit: Circuit): boolean =>
+export const isRunAnew = (facts: Pick<RuleFacts, 'job' | 'runs'>, circuit: Circuit): boolean =>
   cablesOf(facts.job, circuit.id).every((h) => {
     const run = facts.runs.find((r) => r.homeRun === h.id);
     return run?.way === 'new home run' && run.newCable?.neutral === 'insulated' && run.newCable.ground === true;

@@ -4,6 +4,7 @@ import { byId, compareText } from '../../units/order';
 import { placeWords as say } from '../../words/en/rulesPlace';
 import { breakerPanels } from '../reading';
 import { type FactsInYear, holds, type Rule, stops } from '../rule';
+import { cabinetsBeside } from './cabinets';
 import { atPlace, namesOf, part, remediesFor, type Standing, shapeOf, waitsForMeasure } from './placeReading';
 import { openingAlong } from './surroundings';
 
@@ -19,6 +20,18 @@ const openingsUnder = ({ job }: FactsInYear, { panel, face }: Standing) => {
   );
 };
 
+/** Cabinets that stay and claim the same piece of wall. */
+const cabinetsUnder = (facts: FactsInYear, { panel }: Standing) => {
+  const own = enclosureOnFace(panel);
+  return cabinetsBeside(facts, panel).filter((e) => {
+    const other = enclosureOnFace(e);
+    return (
+      overlap([other.left, other.right], [own.left, own.right]) &&
+      overlap([other.bottom, other.top], [own.bottom, own.top])
+    );
+  });
+};
+
 /** Over and under the panel, in its own width and depth, no foreign pipe or duct; and the panel itself has its place. */
 export const dedicated: Rule = {
   id: 'DEDICATED',
@@ -29,12 +42,14 @@ export const dedicated: Rule = {
       const above = part(place, 'above');
       const below = part(place, 'below');
       const openings = openingsUnder(facts, place);
+      const cabinets = cabinetsUnder(facts, place);
       const shape = shapeOf(place, above.shape, 'top');
-      if (body.outcome === 'fails' || openings.length > 0) {
+      if (body.outcome === 'fails' || openings.length > 0 || cabinets.length > 0) {
         const things = [
           ...openings.map((o) => say.anOpening({ kind: o.kind })),
+          ...cabinets.map(() => say.aCabinet()),
           ...(body.intruders.length > 0 ? [namesOf(facts, body.intruders)] : []),
-          ...(openings.length + body.intruders.length === 0 ? [say.bodyEdge()] : []),
+          ...(openings.length + cabinets.length + body.intruders.length === 0 ? [say.bodyEdge()] : []),
         ];
         return stops(say.bodyFails({ things: [...new Set(things)].sort(compareText).join(', ') }), {
           shape: shapeOf(place, body.shape),

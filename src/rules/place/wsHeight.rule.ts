@@ -13,10 +13,13 @@ export const wsHeight: Rule = {
   check: (facts, subject) =>
     atPlace(facts, subject, (place) => {
       const { outcome, exception, measuredIn, requiredIn, intruders, shape } = part(place, 'height');
+      const allowed = facts.job.code.amendments[AMENDMENT];
+      const refused = (allowed === 'no' || allowed === false) && facts.option.kind === 'relocate';
       const detail = { measured: measuredIn, required: requiredIn, unit: 'in', shape: shapeOf(place, shape, 'top') };
       if (outcome === 'fails')
         return stops(say.heightFails({ clear: inFeet(measuredIn), things: namesOf(facts, intruders) }), {
           ...detail,
+          amendment: refused ? `${AMENDMENT} = no` : null,
           remedies: remediesFor(facts, intruders),
         });
       if (outcome === 'cannot be told')
@@ -28,7 +31,6 @@ export const wsHeight: Rule = {
       if (!excepted) return holds(say.heightHolds({ clear: orOpen(measuredIn) }), detail);
       if (!place.answers.every((a) => a.height.exception)) return waitsForMeasure(facts, place);
       const said = say.heightException({ clear: inFeet(measuredIn) });
-      const allowed = facts.job.code.amendments[AMENDMENT];
       if (allowed === 'yes' || allowed === true) return holds(said, { ...detail, amendment: `${AMENDMENT} = yes` });
       return holdsNearly(said, say.heightLook(), detail);
     }),

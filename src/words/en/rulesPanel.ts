@@ -5,9 +5,9 @@ export const panelWords = {
   roleUnknown: (v: { what: string }) =>
     `Whether ${v.what} is service equipment is not known, and everything about it depends on that.`,
 
-  ocpdHolds: (v: { amps: number; bus: number }) => `A ${v.amps} A device protects a ${v.bus} A bus.`,
+  ocpdHolds: (v: { amps: number; bus: number }) => `A device of ${v.amps} A protects a bus of ${v.bus} A.`,
   ocpdFails: (v: { amps: number; bus: number }) =>
-    `The ${v.amps} A device in front of it is larger than the ${v.bus} A bus.`,
+    `The device in front of it, ${v.amps} A, is larger than the bus, ${v.bus} A.`,
   ocpdUnknown: () => 'The bus rating, or the device in front of the panel, is not known.',
   ocpdNone: () => 'A service panel without a main breaker has nothing in front of it.',
   ocpdLook: () => 'Read the bus rating on the label and the rating of the feeder breaker.',
@@ -105,13 +105,13 @@ export const panelWords = {
     `2 AWG aluminum on ${v.breaker} A: not over the ${v.most} A it may have here.`,
   twoAlFails: (v: { breaker: number; most: number }) =>
     `2 AWG aluminum on ${v.breaker} A: this feeder does not carry the whole dwelling, so it may have ${v.most} A.`,
-  feederHolds: (v: { cable: string; breaker: number }) => `${v.cable} holds a ${v.breaker} A breaker.`,
+  feederHolds: (v: { cable: string; breaker: number }) => `${v.cable} holds a breaker of ${v.breaker} A.`,
   feederFails: (v: { cable: string; breaker: number; most: number }) =>
     `${v.cable} may have ${v.most} A in front of it, not ${v.breaker} A.`,
   feederTooSmall: (v: { cable: string; breaker: number }) => `${v.cable} on ${v.breaker} A does not carry the load.`,
   feederUnknown: () => 'The feeder, its breaker or its terminals are not known well enough.',
   feederLook: () => 'Read the feeder jacket, the breaker at its source and the terminal marking at both ends.',
-  feederSmallerBreaker: (v: { amps: number }) => `Put a ${v.amps} A breaker at the source.`,
+  feederSmallerBreaker: (v: { amps: number }) => `Put a breaker of ${v.amps} A at the source.`,
   feederNew: () => 'Replace the feeder.',
 
   fourWireHolds: () => 'The feeder has two hots, an insulated neutral and an equipment grounding conductor.',

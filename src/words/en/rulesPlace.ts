@@ -2,6 +2,7 @@
 export const placeWords = {
   noWall: () => 'The wall this panel hangs on does not stand after the finishing.',
   aWall: () => 'a wall',
+  aCabinet: () => 'a cabinet that stays',
   aCeiling: () => 'the ceiling',
   move: (v: { thing: string }) => `Move the ${v.thing}.`,
   shift: () => 'Shift the panel along the wall.',
