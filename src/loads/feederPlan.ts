@@ -1,4 +1,4 @@
-import { calcFeeder } from '../calculations/feeder';
+import { type FeederAnswer, feederConductors } from '../calculations/feederConductors';
 import type { Worked } from '../calculations/types';
 import type { FeederPlan } from '../facts/result';
 import type { LoadFacts } from '../facts/ruling';
@@ -38,24 +38,34 @@ export const feederBreaker = (job: Job, option: Option): U<number> => {
   return isKnown(amps) && amps !== null ? amps : 'unknown';
 };
 
-/** The feeder calculation for one cable at this job's ends, or null where a figure it needs is not known. */
-export const checkFeeder = (job: Job, option: Option, cable: Cable, edition: Edition, load: LoadFacts) => {
+/** The feeder calculation for one cable at this job's ends, or null where a figure it needs is not known. Insulation not read counts as 60 °C. */
+export const checkFeeder = (
+  job: Job,
+  option: Option,
+  cable: Cable,
+  edition: Edition,
+  load: LoadFacts,
+): FeederAnswer | null => {
   const breakerAmps = feederBreaker(job, option);
-  if (!isKnown(breakerAmps) || !isKnown(cable.size) || !isKnown(cable.metal) || !isKnown(cable.kind)) return null;
-  const answer = calcFeeder({
+  if (!isKnown(breakerAmps) || !isKnown(cable.size) || !isKnown(cable.metal)) return null;
+  const answer = feederConductors(
+    {
+      metal: cable.metal,
+      awg: cable.size,
+      kind: cable.kind,
+      startColumn: isKnown(cable.insulation) ? cable.insulation : 60,
+      insulated: false,
+      breakerAmps,
+      terminals: feederTerminals(job, option),
+      wholeDwelling: job.feeder.wholeDwelling,
+      continuousAmps: 0,
+      otherAmps: isKnown(load.amps) ? load.amps : 0,
+      conductors: FEEDER_CONDUCTORS,
+      ambientF: ROOM_F,
+      togetherIn: null,
+    },
     edition,
-    metal: cable.metal,
-    awg: cable.size,
-    cable: cable.kind,
-    breakerAmps,
-    terminals: feederTerminals(job, option),
-    wholeDwelling: job.feeder.wholeDwelling,
-    continuousAmps: 0,
-    otherAmps: isKnown(load.amps) ? load.amps : 0,
-    conductors: FEEDER_CONDUCTORS,
-    ambientF: ROOM_F,
-    upsizedFrom: null,
-  });
+  );
   return answer.ok ? answer.value : null;
 };
 
@@ -88,7 +98,7 @@ export const feederFigures = (
   const worked: Worked[] = [];
   if (isKnown(job.code.edition)) {
     const checked = checkFeeder(job, option, cable, job.code.edition, load);
-    if (checked) worked.push(checked.worked);
+    if (checked) worked.push({ id: 'feeder', value: checked.ampacity, unit: 'A', steps: checked.steps });
   }
   return {
     cable,

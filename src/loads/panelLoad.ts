@@ -104,8 +104,9 @@ export const panelLoad = (job: Job): LoadFacts => {
     heatVA: sum(piles.heatVA),
     coolVA: sum(piles.coolVA),
     largestMotorVA: Math.max(0, ...piles.motor),
-    evVA: sum(piles.evVA),
-    otherVA: sum(piles.otherVA),
+    // a recorded peak has the present loads in it already
+    evVA: peakVA === null ? sum(piles.evVA) : 0,
+    otherVA: peakVA === null ? sum(piles.otherVA) : 0,
     peakVA,
   };
   const answer = calcLoad(input);

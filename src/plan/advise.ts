@@ -1,12 +1,12 @@
 import type { Advice, Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import { formatDollars } from '../units/money';
-import { compareText } from '../units/order';
+import { byId, compareText } from '../units/order';
 import type { Id } from '../units/types';
 import { planWords as say } from '../words/en/plan';
 
-/** Plans every option of a changed job: how a flip is found and checked. */
-export type Replan = (job: Job) => readonly Plan[];
+/** Plans options of a changed job: how a flip is found and checked. */
+export type Replan = (job: Job, options: readonly Id[]) => readonly Plan[];
 
 /** Fewest stops first, a complete price before one with holes, then the likely price, then the option's id. */
 const order = (a: Plan, b: Plan): number =>
@@ -86,6 +86,8 @@ const reasonsFor = (job: Job, plans: readonly Plan[]): Advice['reasons'] => {
 interface Candidate {
   readonly change: { readonly path: string; readonly value: unknown };
   readonly job: Job;
+  /** The options whose plan the change can touch; the others stand. */
+  readonly touches: readonly Id[];
   readonly say: (option: string) => string;
 }
 
@@ -94,53 +96,58 @@ const withOption = (job: Job, at: number, option: Option): Job => ({
   options: job.options.map((o, i) => (i === at ? option : o)),
 });
 
-/** Changes worth asking about: a thing out of the way, the inspector's answers. Each is one value at one place of the job. */
-const candidates = (job: Job, plans: readonly Plan[]): Candidate[] => {
-  const list: Candidate[] = [];
-  job.options.forEach((option, at) => {
-    const plan = plans.find((p) => p.option === option.id);
-    if (!plan || plan.tally.stops === 0) return;
-    for (const obstacle of [...job.site.obstacles].sort((a, b) => compareText(a.id, b.id))) {
-      if (obstacle.moveCents === null || option.moves.some((m) => m.obstacle === obstacle.id)) continue;
-      if (
-        !plan.findings.some(
-          (f) => f.effect === 'stops the job' && f.remedies.some((r) => r.say.includes(obstacle.kind)),
-        )
-      )
-        continue;
-      const moves = [...option.moves, { obstacle: obstacle.id, to: 'away' as const }];
-      list.push({
-        change: { path: `/options/${at}/moves`, value: moves },
-        job: withOption(job, at, { ...option, moves }),
-        say: (to) => say.flipMove({ thing: obstacle.kind, option: to }),
-      });
-    }
+/** Things that could be carried out of the way of an option that is stopped, one at a time. */
+const movesOf = (job: Job, plan: Plan): Candidate[] => {
+  const at = job.options.findIndex((o) => o.id === plan.option);
+  const option = job.options[at]!;
+  const movable = byId(job.site.obstacles).filter(
+    (o) => o.moveCents !== null && o.blocksSpace && !option.moves.some((m) => m.obstacle === o.id),
+  );
+  return movable.map((thing) => {
+    const moves = [...option.moves, { obstacle: thing.id, to: 'away' as const }];
+    return {
+      change: { path: `/options/${at}/moves`, value: moves },
+      job: withOption(job, at, { ...option, moves }),
+      touches: [option.id],
+      say: (to) => say.flipMove({ thing: thing.kind, option: to }),
+    };
   });
-  const amended = (key: string, value: string): Job => ({
-    ...job,
-    code: { ...job.code, amendments: { ...job.code.amendments, [key]: value } },
-  });
-  for (const answer of ['yes', 'no'])
-    if (job.code.amendments.spliceCan !== answer)
-      list.push({
-        change: { path: '/code/amendments/spliceCan', value: answer },
-        job: amended('spliceCan', answer),
-        say: (to) => say.flipSpliceCan({ answer, option: to }),
-      });
-  if (job.code.amendments.afciOnPanelReplacement !== 'none')
-    list.push({
-      change: { path: '/code/amendments/afciOnPanelReplacement', value: 'none' },
-      job: amended('afciOnPanelReplacement', 'none'),
-      say: (to) => say.flipAfci({ option: to }),
-    });
-  return list;
 };
+
+/** The inspector's answers that decide money: each the other way round. */
+const answersOf = (job: Job, touches: readonly Id[]): Candidate[] => {
+  const amended = (key: string, value: string, sentence: Candidate['say']): Candidate[] =>
+    job.code.amendments[key] === value
+      ? []
+      : [
+          {
+            change: { path: `/code/amendments/${key}`, value },
+            job: { ...job, code: { ...job.code, amendments: { ...job.code.amendments, [key]: value } } },
+            touches,
+            say: sentence,
+          },
+        ];
+  return [
+    ...amended('spliceCan', 'yes', (to) => say.flipSpliceCan({ answer: 'yes', option: to })),
+    ...amended('spliceCan', 'no', (to) => say.flipSpliceCan({ answer: 'no', option: to })),
+    ...amended('afciOnPanelReplacement', 'none', (to) => say.flipAfci({ option: to })),
+  ];
+};
+
+const candidates = (job: Job, plans: readonly Plan[]): Candidate[] => [
+  ...plans.filter((p) => p.tally.stops > 0).flatMap((p) => movesOf(job, p)),
+  ...answersOf(
+    job,
+    plans.map((p) => p.option),
+  ),
+];
 
 /** What would change the answer: each candidate applied and planned again, kept only where another option comes out first. */
 const flipsOf = (job: Job, plans: readonly Plan[], best: Plan | undefined, replan: Replan): Advice['flips'] => {
   const title = titles(job);
   return candidates(job, plans).flatMap((candidate) => {
-    const winner = recommended(replan(candidate.job));
+    const again = replan(candidate.job, candidate.touches);
+    const winner = recommended(plans.map((p) => again.find((a) => a.option === p.option) ?? p));
     if (winner?.option === best?.option) return [];
     const cents = (winner?.tally.likelyCents ?? 0) - (best?.tally.likelyCents ?? 0);
     const to = winner

@@ -4,7 +4,7 @@ import type { Job, Option } from '../job/schema';
 import { NOT_COVERED } from '../standards/coverage';
 import { byId, compareText } from '../units/order';
 import type { Id } from '../units/types';
-import { advise } from './advise';
+import { advise, type Replan } from './advise';
 import { ENGINE } from './engine';
 import { type Planned, planOption, proveOption } from './planOption';
 import { unknownsOf } from './unknowns';
@@ -17,6 +17,8 @@ export interface PlanAsk {
 
 const asked = (job: Job, ask: PlanAsk): Option[] =>
   byId(job.options).filter((o) => ask.options?.includes(o.id) ?? true);
+
+const replan: Replan = (changed, options) => asked(changed, { options }).map((o) => planOption(changed, o).plan);
 
 const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result => ({
   format: 'backboard-plan',
@@ -31,19 +33,26 @@ const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result
   places: null,
 });
 
+/** `done` of `of` steps are finished; the plan that has just been made, in the order of the result. */
+export interface PlanProgress {
+  readonly done: number;
+  readonly of: number;
+  readonly plan: Plan;
+}
+
 /**
- * Every option planned cold, compared and advised on, one step an option: `done` of `of` are finished at each yield,
- * and whoever drives the generator may stop between steps.
+ * Every option planned cold, compared and advised on, one step an option: whoever drives the generator may stop
+ * between steps, and may show each plan before the advice stands.
  */
-export function* planSteps(job: Job, ask: PlanAsk = {}): Generator<{ done: number; of: number }, Result> {
+export function* planSteps(job: Job, ask: PlanAsk = {}): Generator<PlanProgress, Result> {
   const options = asked(job, ask);
   const of = options.length + 1;
   const planned: Planned[] = [];
   for (const option of options) {
-    planned.push(planOption(job, option, ask.grade ?? 'final'));
-    yield { done: planned.length, of };
+    const next = planOption(job, option, ask.grade ?? 'final');
+    planned.push(next);
+    yield { done: planned.length, of, plan: next.plan };
   }
-  const replan = (changed: Job): Plan[] => asked(changed, ask).map((o) => planOption(changed, o).plan);
   return resultOf(
     job,
     planned,
@@ -67,7 +76,6 @@ export const planJob = (job: Job, ask: PlanAsk = {}): Result => {
 export const proveJob = async (job: Job, ask: Pick<PlanAsk, 'options'>, solve: Solve): Promise<Result> => {
   const planned: Planned[] = [];
   for (const option of asked(job, ask)) planned.push(await proveOption(job, option, solve));
-  const replan = (changed: Job): Plan[] => asked(changed, ask).map((o) => planOption(changed, o).plan);
   return resultOf(
     job,
     planned,
