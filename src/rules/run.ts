@@ -41,6 +41,9 @@ const common = (answers: readonly Says[]): Says => {
     return answers.reduce((best, a) => (a.cure.length > best.cure.length ? a : best));
   }
   const waits = answers.flatMap((a) => a.unknown);
+  const spoken = answers.filter((a) => a.outcome !== 'does not apply');
+  // A reminder that only some code years give is given.
+  if (spoken.every((a) => a.effect === 'note')) return { ...spoken[0]!, unknown: [EDITION_PATH] };
   return cannotBeTold(say.editionUnknown(), say.editionLook(), [EDITION_PATH, ...waits]);
 };
 
