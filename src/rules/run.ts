@@ -33,12 +33,16 @@ const inEdition = (rule: Rule, facts: FactsInYear): Map<Id, Says> => {
   );
 };
 
+const EFFECTS: readonly Says['effect'][] = [null, 'note', 'verify in field', 'extra work', 'stops the job'];
+/** Effect first, then how much cures it: fewer than a hundred items ever do. */
+const weight = (says: Says): number => EFFECTS.indexOf(says.effect) * 100 + says.cure.length;
+
 /** With the code year not known, what all four say alike; otherwise nobody can tell before it is. */
 const common = (answers: readonly Says[]): Says => {
   const first = answers[0]!;
   if (answers.every((a) => a.outcome === first.outcome)) {
-    // Alike in the outcome, they may differ in what cures it: the fullest is taken, the earliest year among equals.
-    return answers.reduce((best, a) => (a.cure.length > best.cure.length ? a : best));
+    // Alike in the outcome, they may differ in effect and cure: the heaviest is taken, the earliest year among equals.
+    return answers.reduce((heaviest, a) => (weight(a) > weight(heaviest) ? a : heaviest));
   }
   const waits = answers.flatMap((a) => a.unknown);
   const spoken = answers.filter((a) => a.outcome !== 'does not apply');
