@@ -4,10 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { jobSchemaText } from '../src/job/jsonSchema';
 import { priceBookPage } from '../src/pricing/bookPage';
 import { defaultBook } from '../src/pricing/defaultBook';
+import { resultSchemaText } from './resultSchema';
 
 /** Files written from the code: `npm run generate`. A test holds each against its text. */
 export const GENERATED: readonly { readonly file: string; readonly text: () => string }[] = [
   { file: 'docs/schema/job.schema.json', text: jobSchemaText },
+  { file: 'docs/schema/result.schema.json', text: resultSchemaText },
   { file: 'docs/price-book.md', text: () => priceBookPage(defaultBook) },
 ];
 

@@ -1,0 +1,198 @@
+import { z } from 'zod';
+import { LEG_WAYS } from '../src/facts/result';
+import { cableSchema, jobSchema, WAYS } from '../src/job/schema';
+
+/**
+ * The result as a schema: for `docs/schema/result.schema.json` and for tests that hold every printed result against
+ * it. The types in facts/result.ts are what the engine is written against; a test keeps the two the same.
+ */
+const number = z.number();
+const text = z.string();
+const whole = z.number().int();
+const list = <T extends z.ZodType>(inner: T) => z.array(inner).readonly();
+const record = <T extends z.ZodRawShape>(shape: T) => z.strictObject(shape).readonly();
+const pt3 = z.tuple([number, number, number]).readonly();
+const oneOf = <const T extends readonly [string, ...string[]]>(names: T) => z.enum(names);
+const optionShape = jobSchema.unwrap().shape.options.unwrap().element.unwrap().shape;
+const onWall = optionShape.enclosure.unwrap().shape.on;
+const tally = jobSchema.unwrap().shape.issued.unwrap().element.unwrap().shape.figures;
+
+const leg = record({ from: pt3, to: pt3, cable: oneOf(['old', 'new']), row: text.nullable(), by: oneOf(LEG_WAYS) });
+const run = record({
+  homeRun: text,
+  way: oneOf(WAYS),
+  why: text,
+  reach: record({ jacket: number, hot: number, neutral: number, ground: number }).nullable(),
+  cutIn: pt3.nullable(),
+  box: text.nullable(),
+  newCable: cableSchema.nullable(),
+  legs: list(leg),
+  codeLength: number,
+  codeLengthWithTails: number,
+  cutLength: number,
+  holes: whole,
+  supports: whole,
+  plates: whole,
+  conductorsSpliced: whole,
+  blockedBy: list(text),
+});
+const box = record({
+  id: text,
+  at: pt3,
+  on: oneOf(['joist', 'wall', 'splice can', 'new panel', 'wireway']),
+  size: text,
+  material: oneOf(['metal', 'nonmetallic']),
+  volumeIn3: number,
+  fillIn3: number,
+  homeRuns: list(text),
+  conductorsSpliced: whole,
+});
+const row = record({
+  id: text,
+  by: oneOf(['bored', 'board', 'raceway', 'wireway', 'sealed hole', 'loose']),
+  length: number,
+  path: list(pt3),
+  homeRuns: list(text),
+  conductors: whole,
+  factor: number,
+  limit: text,
+  holes: list(record({ at: pt3, diameter: number, homeRuns: list(text) })),
+});
+const worked = record({
+  id: text,
+  value: number,
+  unit: text,
+  steps: list(record({ say: text, value: z.union([number, text]), unit: text, section: text })),
+});
+const finding = record({
+  rule: text,
+  subject: text,
+  outcome: oneOf(['holds', 'fails', 'cannot be told']),
+  effect: oneOf(['stops the job', 'extra work', 'verify in field', 'note']).nullable(),
+  measured: number.nullable(),
+  required: number.nullable(),
+  unit: text,
+  section: text,
+  standing: oneOf(['confirmed', 'one source', 'memory', 'unverified']),
+  amendment: text.nullable(),
+  say: text,
+  look: text.nullable(),
+  remedies: list(record({ say: text, cents: whole.nullable() })),
+  shape: list(pt3).nullable(),
+});
+const line = record({
+  id: text,
+  kind: oneOf(['material', 'labor', 'allowance', 'fee', 'overhead', 'profit', 'tax']),
+  item: text,
+  quantity: number,
+  unit: text,
+  dollarsEach: number,
+  lowCents: whole,
+  likelyCents: whole,
+  highCents: whole,
+  homeRuns: list(text),
+  rule: text.nullable(),
+  alternate: text.nullable(),
+});
+const proof = z.union([record({ best: z.literal(true) }), record({ best: z.literal(false), atMostAbove: number })]);
+const when = oneOf(['before outage', 'outage', 'after']);
+
+export const planSchema = record({
+  option: text,
+  grade: oneOf(['live', 'final', 'proven']),
+  tally,
+  electrode: record({ size: text, length: number }).nullable(),
+  spds: whole,
+  connectors: list(record({ size: text, count: whole })),
+  knockoutsUsed: whole,
+  loadMethod: text,
+  runs: list(run),
+  boxes: list(box),
+  rows: list(row),
+  feeder: record({
+    way: oneOf(['kept', 'extended', 'replaced']),
+    legs: list(leg),
+    cable: cableSchema,
+    breakerAmps: number.nullable(),
+    egc: record({ size: text, metal: oneOf(['Cu', 'Al']) }).nullable(),
+    worked: list(worked),
+  }),
+  afci: list(
+    record({
+      circuit: text,
+      required: oneOf(['yes', 'no', 'inspector decides', 'cannot be told']),
+      codeLength: number,
+      tapeIt: z.boolean(),
+      section: text,
+      remedy: text.nullable(),
+    }),
+  ),
+  findings: list(finding),
+  doesNotApply: z.record(text, whole).readonly(),
+  load: list(worked),
+  directory: list(record({ space: whole, leg: oneOf(['A', 'B']), circuit: text.nullable(), text, protection: text })),
+  price: record({
+    complete: z.boolean(),
+    missing: list(text),
+    unverifiedShare: number,
+    lines: list(line),
+    alternates: list(
+      record({ id: text, required: z.boolean(), taken: z.boolean(), cents: whole, rule: text.nullable() }),
+    ),
+    drivers: list(record({ id: text, cents: whole })),
+  }),
+  time: record({
+    days: number,
+    byTask: list(record({ id: text, hours: number, when })),
+    outage: list(record({ circuit: text, hours: number })),
+  }),
+  cuts: list(
+    record({
+      cable: text,
+      coils: list(
+        record({
+          length: number,
+          bought: z.boolean(),
+          pieces: list(record({ homeRun: text, length: number })),
+          left: number,
+        }),
+      ),
+      cents: whole,
+      proof,
+    }),
+  ),
+  order: list(record({ item: text, quantity: number, unit: text })),
+  proof: record({ splices: proof, rows: proof }),
+});
+
+export const resultSchema = record({
+  format: z.literal('backboard-plan'),
+  schema: z.literal(1),
+  engine: text,
+  job: text,
+  edition: jobSchema.unwrap().shape.code.unwrap().shape.edition,
+  plans: list(planSchema),
+  advice: record({
+    option: text.nullable(),
+    say: text,
+    reasons: list(record({ say: text, figure: text, value: number })),
+    flips: list(
+      record({ say: text, change: record({ path: text, value: z.unknown() }), option: text.nullable(), cents: whole }),
+    ),
+  }),
+  unknown: list(record({ path: text, blocks: list(text) })),
+  notCovered: list(record({ rule: text, why: text })),
+  places: list(
+    record({
+      on: onWall,
+      clear: z.boolean(),
+      rules: list(text),
+      cents: whole.nullable(),
+      afciAdded: whole.nullable(),
+      conductorsSpliced: whole.nullable(),
+    }),
+  ).nullable(),
+});
+
+/** The JSON Schema as a file's text. */
+export const resultSchemaText = (): string => `${JSON.stringify(z.toJSONSchema(resultSchema), null, 2)}\n`;
