@@ -1,0 +1,121 @@
+import type { Plan } from '../facts/result';
+import { bounds, insideOrOn } from '../geometry/polygon';
+import type { Area, Job, Option } from '../job/schema';
+import { isKnown, type Pt } from '../units/types';
+import { drawingWords as say } from '../words/en/drawings';
+import type { Label, LabelPlace, TextLine } from './items';
+import { canOutline, oldCanBecomes } from './oldWork';
+import { CUT_IN, middle, type Stand, stands } from './things';
+
+const SMALL = 11.5;
+const small = (text: string, tone: TextLine['tone']): TextLine => ({
+  say: text,
+  lettering: 'small',
+  tone,
+  size: SMALL,
+});
+
+/** Places to try for a room's name: a coarse grid of points inside it, the middle first. */
+const roomPlaces = (area: Area): LabelPlace[] => {
+  const box = bounds(area.outline);
+  const center: Pt = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+  const grid: Pt[] = [];
+  for (let i = 1; i < 8; i++)
+    for (let j = 1; j < 8; j++)
+      grid.push([box.minX + ((box.maxX - box.minX) * i) / 8, box.minY + ((box.maxY - box.minY) * j) / 8]);
+  return grid
+    .filter((p) => insideOrOn(p, area.outline))
+    .map((at) => ({ at, far: Math.hypot(at[0] - center[0], at[1] - center[1]) }))
+    .sort((a, b) => a.far - b.far || a.at[0] - b.at[0] || a.at[1] - b.at[1])
+    .map(({ at }) => ({ at, side: 'middle', gap: 0 }));
+};
+
+const nameRoom = (area: Area): Label => {
+  const { now, after } = area.state;
+  const cover = isKnown(after.cover) ? say.cover[after.cover] : say.coverUnknown;
+  return {
+    item: 'label',
+    id: area.id,
+    layer: 'names',
+    lines: [
+      { say: isKnown(after.use) ? after.use : say.useUnknown, lettering: 'capitals', tone: 'ink', size: 13 },
+      small(after.cover !== now.cover || after.use !== now.use ? say.after({ cover }) : cover, 'ink-3'),
+    ],
+    rank: 4,
+    must: true,
+    places: roomPlaces(area),
+  };
+};
+
+const around = (outline: readonly Pt[]): LabelPlace[] => {
+  const box = bounds(outline);
+  const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+  return [
+    { at: [x, y], side: 'middle', gap: 0 },
+    { at: [x, box.minY], side: 'below', gap: 3 },
+    { at: [x, box.maxY], side: 'above', gap: 3 },
+    { at: [box.maxX, y], side: 'right', gap: 4 },
+    { at: [box.minX, y], side: 'left', gap: 4 },
+  ];
+};
+
+/** Small things in the middle of a larger one of the same place go without a name: the larger one has it. */
+const nameThing = ({ obstacle, outline }: Stand): Label => {
+  const over = obstacle.bottom >= CUT_IN;
+  return {
+    item: 'label',
+    id: obstacle.id,
+    layer: 'names',
+    lines: [small(over ? say.over({ thing: obstacle.kind }) : obstacle.kind, over ? 'ink-3' : 'ink-2')],
+    rank: 5,
+    must: false,
+    places: around(outline),
+  };
+};
+
+const ringPlaces = (at: Pt, gaps: readonly number[]): LabelPlace[] =>
+  gaps.flatMap((gap) => (['right', 'left', 'below', 'above'] as const).map((side) => ({ at, side, gap })));
+
+const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
+  const fresh = canOutline(job, option.enclosure);
+  const { spaces, id } = option.enclosure;
+  return [
+    ...(fresh
+      ? [
+          {
+            item: 'label',
+            id,
+            layer: 'names',
+            lines: [small(isKnown(spaces) ? say.newPanel({ spaces }) : say.newPanelSpacesUnknown, 'new')],
+            rank: 1,
+            must: true,
+            places: ringPlaces(middle([fresh[2]!, fresh[3]!]), [14, 26, 40, 60]),
+          } as const,
+        ]
+      : []),
+    ...job.enclosures.flatMap((old) => {
+      const outline = canOutline(job, old);
+      if (!outline) return [];
+      const becomes = oldCanBecomes(option, plan, old.id);
+      return [
+        {
+          item: 'label',
+          id: old.id,
+          layer: 'names',
+          lines: [small(say.oldPanel[becomes], 'ink-3')],
+          rank: 3,
+          must: false,
+          places: ringPlaces(middle([outline[2]!, outline[3]!]), [10, 20, 32]),
+        } as const,
+      ];
+    }),
+  ];
+};
+
+export const drawNames = (job: Job, option: Option, plan: Plan | null): Label[] => [
+  ...namePanels(job, option, plan),
+  ...job.site.areas.map(nameRoom),
+  ...stands(job.site, option.moves)
+    .filter(({ obstacle }) => obstacle.kind !== 'post')
+    .map(nameThing),
+];

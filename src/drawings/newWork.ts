@@ -1,0 +1,102 @@
+import type { Leg, Plan } from '../facts/result';
+import type { Job, Option } from '../job/schema';
+import type { Id, Pt } from '../units/types';
+import { inPlan } from './courses';
+import { type Drawn, type Label, type Line, path, ring, stroke } from './items';
+import { canOutline } from './oldWork';
+import { longestOfEach, type Stretch, type Trunk, trunksOf } from './trunks';
+
+const between = (a: Pt, b: Pt, t: number): Pt => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+
+/** The new panel: solid, with the line of its door. */
+export const drawNewPanel = (job: Job, option: Option): Line[] => {
+  const outline = canOutline(job, option.enclosure);
+  if (!outline) return [];
+  const { id } = option.enclosure;
+  const [a, b, c, d] = outline as [Pt, Pt, Pt, Pt];
+  return [
+    ring('new work', id, outline, stroke('profile', 'new'), 'new'),
+    path('new work', id, [between(a, d, 0.6), between(b, c, 0.6)], stroke('thin', 'on-new')),
+  ];
+};
+
+const NOT_DRAWN: readonly Leg['by'][] = ['inside box', 'inside panel'];
+const stretchesOf = (cable: Id, legs: readonly Leg[]): Stretch[] =>
+  legs
+    .filter((leg) => !NOT_DRAWN.includes(leg.by))
+    .map((leg) => ({ cable, from: [leg.from[0], leg.from[1]], to: [leg.to[0], leg.to[1]] }));
+
+/** What is laid anew for each home run: new cable, and old cable that is drawn back into a new course. */
+export const newTrunks = (plan: Plan): Trunk[] => trunksOf(plan.runs.flatMap((r) => stretchesOf(r.homeRun, r.legs)));
+
+const angle = (t: Trunk): number => (Math.atan2(t.to[1] - t.from[1], t.to[0] - t.from[0]) * 180) / Math.PI;
+
+/** A row of cables is one strong line; a slash and a figure say how many run in it. */
+export const drawRoutes = (plan: Plan): Drawn[] => {
+  const trunks = newTrunks(plan);
+  const counts = longestOfEach(trunks).flatMap((trunk, i): Drawn[] => {
+    if (trunk.cables.length < 2) return [];
+    const id = `count-${i}`;
+    const at = between(trunk.from, trunk.to, 0.5);
+    const label: Label = {
+      item: 'label',
+      id,
+      layer: 'names',
+      lines: [{ say: String(trunk.cables.length), lettering: 'figure', tone: 'new', size: 12 }],
+      rank: 2,
+      must: false,
+      places: (['above', 'right', 'below', 'left'] as const).map((side) => ({ at, side, gap: 5 })),
+    };
+    return [{ item: 'sign', sign: 'slash', id, layer: 'new routes', at, turn: angle(trunk) }, label];
+  });
+  return [
+    ...trunks.map((t) => path('new routes', t.cables.join(' '), [t.from, t.to], stroke('new', 'new'))),
+    ...counts,
+  ];
+};
+
+/** One home run by itself, when it is selected. */
+export const drawOneRun = (plan: Plan, homeRun: Id): Line[] => {
+  const legs = plan.runs.find((r) => r.homeRun === homeRun)?.legs ?? [];
+  const points = inPlan(legs.flatMap((leg, i) => (i === 0 ? [leg.from, leg.to] : [leg.to])));
+  return points.length < 2 ? [] : [path('marks', homeRun, points, stroke('profile', 'ink'))];
+};
+
+/** The feeder where it is laid anew: a heavy line with a paper core. */
+export const drawNewFeeder = (plan: Plan): Line[] => {
+  if (plan.feeder.way === 'kept') return [];
+  const legs = plan.feeder.legs.filter((leg) => leg.cable === 'new');
+  const points = inPlan(legs.flatMap((leg, i) => (i === 0 ? [leg.from, leg.to] : [leg.to])));
+  if (points.length < 2) return [];
+  return [
+    path('new routes', 'feeder', points, stroke('feeder', 'new')),
+    path('new routes', 'feeder', points, stroke('object', 'paper')),
+  ];
+};
+
+/** Splice boxes by their short names, in the order of the plan; old cans and the new panel are drawn as themselves. */
+export const boxNames = (plan: Plan): ReadonlyMap<Id, string> =>
+  new Map(
+    plan.boxes.filter((b) => b.on !== 'splice can' && b.on !== 'new panel').map((b, i) => [b.id, `S${i + 1}`] as const),
+  );
+
+export const drawBoxes = (plan: Plan): Drawn[] => {
+  const names = boxNames(plan);
+  return plan.boxes
+    .filter((b) => names.has(b.id))
+    .flatMap((box): Drawn[] => {
+      const at: Pt = [box.at[0], box.at[1]];
+      return [
+        { item: 'sign', sign: 'splice box', id: box.id, layer: 'new work', at, turn: 0 },
+        {
+          item: 'label',
+          id: box.id,
+          layer: 'names',
+          lines: [{ say: names.get(box.id)!, lettering: 'figure', tone: 'new', size: 12 }],
+          rank: 1,
+          must: true,
+          places: (['below', 'right', 'left', 'above'] as const).map((side) => ({ at, side, gap: 8 })),
+        },
+      ];
+    });
+};

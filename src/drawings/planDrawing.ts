@@ -1,0 +1,58 @@
+import type { Plan } from '../facts/result';
+import { bounds } from '../geometry/polygon';
+import type { Job, Option } from '../job/schema';
+import type { Id } from '../units/types';
+import { dimensionPanel, dimensionWalls } from './dimensions';
+import { type Drawing, type Drawn, LAYERS } from './items';
+import { drawJoists } from './joists';
+import { keyNotes } from './keyNotes';
+import { drawMarks } from './marks';
+import { drawNames } from './names';
+import { drawBoxes, drawNewFeeder, drawNewPanel, drawOneRun, drawRoutes } from './newWork';
+import { drawOldFeeder, drawOldPanels, drawOldRuns } from './oldWork';
+import { drawOpenings } from './openings';
+import { drawSpaces } from './spaces';
+import { drawThings } from './things';
+import { drawOutline, drawPartitions, wallQuads } from './walls';
+
+/** What is singled out in the drawing. */
+export interface Singled {
+  readonly homeRun: Id | null;
+}
+
+/** Seen from above: the room after the finishing, the old work, and an option's new work as far as it is planned. */
+export const planDrawing = (job: Job, option: Option, plan: Plan | null, singled: Singled): Drawing => {
+  const { site } = job;
+  const items: Drawn[] = [
+    ...drawJoists(site),
+    ...drawOutline(site),
+    ...drawPartitions(site),
+    ...drawOpenings(site),
+    ...drawThings(site, option.moves),
+    ...drawOldRuns(job, plan),
+    ...drawOldFeeder(job, plan),
+    ...drawOldPanels(job, option, plan),
+    ...drawNewPanel(job, option),
+    ...dimensionWalls(site),
+    ...dimensionPanel(job, option),
+    ...drawNames(job, option, plan),
+  ];
+  if (plan) {
+    items.push(
+      ...drawSpaces(job, option, plan),
+      ...drawNewFeeder(plan),
+      ...drawRoutes(plan),
+      ...drawBoxes(plan),
+      ...drawMarks(job, option, plan, keyNotes(plan.findings)),
+    );
+    if (singled.homeRun !== null) items.push(...drawOneRun(plan, singled.homeRun));
+  }
+  const order = new Map(LAYERS.map((layer, i) => [layer, i]));
+  return {
+    items: items
+      .map((item, i) => ({ item, i }))
+      .sort((a, b) => order.get(a.item.layer)! - order.get(b.item.layer)! || a.i - b.i)
+      .map(({ item }) => item),
+    extent: bounds(wallQuads(site).flatMap((w) => w.quad)),
+  };
+};

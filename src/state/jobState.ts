@@ -1,0 +1,83 @@
+import type { Edit } from '../job/edit';
+import type { History } from '../job/history';
+import type { Kept } from '../storage/shelf';
+import type { Fault } from '../units/fault';
+import type { Id } from '../units/types';
+import type { Answer } from './answers';
+
+/** The planner's work on the job as it is now. */
+export type Planning =
+  | { readonly phase: 'none' }
+  | { readonly phase: 'working'; readonly done: number; readonly of: number }
+  | { readonly phase: 'done' }
+  | { readonly phase: 'failed'; readonly say: string };
+
+/** Whether the browser holds the job as it is now. */
+export type Keeping =
+  | { readonly phase: 'none' }
+  | { readonly phase: 'waiting' }
+  | { readonly phase: 'kept'; readonly at: string }
+  | { readonly phase: 'failed'; readonly say: string };
+
+export interface Refusal {
+  readonly fault: Fault;
+  /** What was being done: the file's name, or the edit's. */
+  readonly what: string;
+  readonly doing: 'opening' | 'editing';
+}
+
+export interface JobState {
+  readonly history: History | null;
+  readonly revision: number;
+  /** For the job as it is now, or still for an earlier state of it: compare revisions. */
+  readonly answer: Answer | null;
+  readonly planning: Planning;
+  readonly keeping: Keeping;
+  readonly kept: readonly Kept[];
+  readonly option: Id | null;
+  /** The home run singled out in the drawing. */
+  readonly homeRun: Id | null;
+  /** The key note singled out. */
+  readonly note: number | null;
+  readonly refusal: Refusal | null;
+  /** What was changed to make the opened file readable. */
+  readonly repairs: readonly string[];
+  /** Another tab changed this job; this tab's state went on under a name of its own. */
+  readonly parted: boolean;
+}
+
+export interface JobActions {
+  /** Opens the text of a job file. The job that is open stays open when the text is refused. */
+  openText(text: string, name: string): Promise<boolean>;
+  /** Opens a job kept in the browser. */
+  openKept(key: string): Promise<boolean>;
+  removeKept(key: string): Promise<void>;
+  refreshKept(): Promise<void>;
+  edit(edit: Edit): boolean;
+  undo(): void;
+  redo(): void;
+  choose(option: Id): void;
+  singleOut(what: { readonly homeRun?: Id | null; readonly note?: number | null }): void;
+  dismiss(): void;
+  /** Asks the planner again after it failed. */
+  planAgain(): void;
+  /** Writes to the shelf what waits to be written. */
+  keepNow(): Promise<void>;
+  /** The text of the job file, null without a job. */
+  fileText(): string | null;
+}
+
+export const NOTHING: JobState = {
+  history: null,
+  revision: 0,
+  answer: null,
+  planning: { phase: 'none' },
+  keeping: { phase: 'none' },
+  kept: [],
+  option: null,
+  homeRun: null,
+  note: null,
+  refusal: null,
+  repairs: [],
+  parted: false,
+};

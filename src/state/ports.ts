@@ -1,0 +1,16 @@
+import type { Shelf } from '../storage/shelf';
+import type { Planner } from '../workers/planner';
+
+/** What the state needs from outside; `app` gives it. */
+export interface Ports {
+  readonly planner: Planner;
+  readonly shelf: Shelf;
+  /** Now, as ISO time. */
+  readonly clock: () => string;
+  /** A key no other tab or visit makes. */
+  readonly newKey: () => string;
+  /** Calls back after some milliseconds; answers what calls it off. */
+  readonly later: (run: () => void, ms: number) => () => void;
+  /** Which entry of the shelf this tab has open, over a reload. */
+  readonly remember: (key: string | null) => void;
+}
