@@ -50,11 +50,18 @@ const bestFit = (whole: Whole, preferred: number, truckFirst: boolean): Open[] |
   return coils;
 };
 
+/** Pieces × coils looked at before fewer stocks are tried. */
+const MOST_LOOKS = 20_000_000;
+const dearness = (whole: Whole, stock: number): number => whole.stocks[stock]!.price / whole.stocks[stock]!.length;
+
 /** A packing to beat: the best of best-fit with each stock preferred. null where none of them places every piece. */
 export const firstAnswer = (whole: Whole): readonly Coil[] | null => {
   let best: readonly Coil[] | null = null;
+  const many = whole.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const tries = Math.max(2, Math.min(whole.stocks.length + 1, Math.floor(MOST_LOOKS / many ** 2)));
+  const cheapestFirst = [...whole.stocks.keys()].sort((a, b) => dearness(whole, a) - dearness(whole, b) || a - b);
   for (const truckFirst of [true, false])
-    for (const preferred of [-1, ...whole.stocks.keys()]) {
+    for (const preferred of [-1, ...cheapestFirst].slice(0, tries)) {
       const coils = bestFit(whole, preferred, truckFirst);
       if (coils && (best === null || netOf(whole, coils) < netOf(whole, best))) best = coils;
     }

@@ -36,8 +36,7 @@ export const fillByCoil = (attempt: Attempt): boolean => {
     const tried = failed.get(key);
     if (tried !== undefined && tried <= wasted) return true;
     const before = attempt.bar;
-    const found = patterns(lengths, remaining, 0, length, attempt.limit - wasted, MOST_PATTERNS);
-    budget.nodes -= found.list.length >> 4;
+    const found = patterns(lengths, remaining, 0, length, attempt.limit - wasted, MOST_PATTERNS, budget);
     let through = found.whole;
     for (const { counts, left } of found.list) {
       if (left === length) continue;

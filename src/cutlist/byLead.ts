@@ -25,7 +25,15 @@ export const fillByLead = (attempt: Attempt): boolean => {
       if (free[i] === 0 || stock.length < length) continue;
       remaining[first]!--;
       free[i]!--;
-      const found = patterns(lengths, remaining, first, stock.length - length, attempt.limit - wasted, MOST_PATTERNS);
+      const found = patterns(
+        lengths,
+        remaining,
+        first,
+        stock.length - length,
+        attempt.limit - wasted,
+        MOST_PATTERNS,
+        budget,
+      );
       through = found.whole && through;
       for (const { counts, left } of found.list) {
         for (const [k, count] of counts.entries()) remaining[k]! -= count;

@@ -1,3 +1,5 @@
+import type { Budget } from './remnants';
+
 const NODES = 200_000;
 
 /** The most valuable pieces that fit in `room`, at most the count there is of each. null where the search was too long. */
@@ -5,6 +7,7 @@ export const bestPattern = (
   pieces: readonly { readonly length: number; readonly count: number }[],
   values: readonly number[],
   room: number,
+  budget: Budget,
 ): { readonly counts: readonly number[]; readonly value: number } | null => {
   const order = pieces
     .map((piece, i) => ({ ...piece, i, value: values[i]! }))
@@ -13,7 +16,8 @@ export const bestPattern = (
   const taken = new Array<number>(pieces.length).fill(0);
   let best: readonly number[] = [...taken];
   let most = 0;
-  let nodes = NODES;
+  const given = Math.min(NODES, budget.nodes);
+  let nodes = given;
   const walk = (k: number, rest: number, value: number): void => {
     if (value > most + 1e-12) {
       most = value;
@@ -28,5 +32,6 @@ export const bestPattern = (
     taken[piece.i] = 0;
   };
   walk(0, room, 0);
+  budget.nodes -= given - Math.max(0, nodes);
   return nodes > 0 ? { counts: best, value: most } : null;
 };

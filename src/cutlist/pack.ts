@@ -12,6 +12,9 @@ const wasteSteps = (most: number): number[] => {
   return most > 0 ? [...steps, most] : steps;
 };
 
+/** The search goes one call deeper with every coil; beyond this many the relaxation has to do. */
+const MOST_COILS = 1000;
+
 /**
  * Packs all pieces into exactly the coils of a set, for remnants worth more than `atLeast`. Coils that keep a remnant
  * are filled last; every other coil is filled so that no further piece would fit: moving one in never costs anything.
@@ -21,8 +24,10 @@ export const packSet = (whole: Whole, set: CoilSet, atLeast: number, budget: Bud
   const left = set.capacity - whole.total;
   let best: Packing | null = null;
   let bar = atLeast;
-  let complete = true;
-  for (const keeping of keepings(whole, set, left)) {
+  const { list, all } = keepings(whole, set, left);
+  let complete = all;
+  if (set.counts.reduce((sum, count) => sum + count, 0) > MOST_COILS) return { best, complete: false };
+  for (const keeping of list) {
     if (keeping.most <= bar + NEAR) break;
     const none = keeping.counts.every((count) => count === 0);
     let settled = false;

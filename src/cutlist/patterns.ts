@@ -1,3 +1,5 @@
+import type { Budget } from './remnants';
+
 /** Ways to fill one coil. Piece lengths longest first; `counts` = pieces not yet cut. */
 export interface Pattern {
   readonly counts: readonly number[];
@@ -6,6 +8,10 @@ export interface Pattern {
 
 /** Sums are looked up in a bit set while lengths stay below this many units; above it only totals bound the search. */
 const MOST_BITS = 20_000;
+
+/** One node of the whole search is worth this many steps here; no list takes more than MOST_STEPS. */
+const STEPS_A_NODE = 64;
+const MOST_STEPS = 200_000;
 
 /** reach[j]: bit s is set where some of the pieces from type j on add up to s, for s up to `room`. */
 const reachable = (lengths: readonly number[], counts: readonly number[], from: number, room: number): bigint[] => {
@@ -28,7 +34,8 @@ const reachable = (lengths: readonly number[], counts: readonly number[], from: 
 /**
  * Patterns for a coil of `room` left after the lead piece: from piece type `from` on, at most `spare` left over, and
  * no piece not taken that would still fit (a coil with room for one more is never better). Least left over first.
- * `whole` is false where the list was cut off at `most`.
+ * `whole` is false where the list was cut off at `most` or the
+ * steps ran out.
  */
 export const patterns = (
   lengths: readonly number[],
@@ -37,6 +44,7 @@ export const patterns = (
   room: number,
   spare: number,
   most: number,
+  budget: Budget,
 ): { readonly list: readonly Pattern[]; readonly whole: boolean } => {
   const list: Pattern[] = [];
   const taken = new Array<number>(lengths.length).fill(0);
@@ -44,6 +52,8 @@ export const patterns = (
   const suffix = new Array<number>(lengths.length + 1).fill(0);
   for (let j = lengths.length - 1; j >= from; j--) suffix[j] = suffix[j + 1]! + lengths[j]! * counts[j]!;
   let whole = true;
+  let steps = Math.max(0, Math.min(MOST_STEPS, budget.nodes * STEPS_A_NODE));
+  const given = steps;
 
   const hopeless = (j: number, rest: number): boolean => {
     if (rest - suffix[j]! > spare) return true;
@@ -57,7 +67,7 @@ export const patterns = (
     return false;
   };
   const walk = (j: number, rest: number): void => {
-    if (list.length >= most) {
+    if (list.length >= most || steps-- <= 0) {
       whole = false;
       return;
     }
@@ -74,5 +84,6 @@ export const patterns = (
     taken[j] = 0;
   };
   walk(from, room);
+  budget.nodes -= Math.floor((given - Math.max(0, steps)) / STEPS_A_NODE);
   return { list: list.sort((a, b) => a.left - b.left), whole };
 };

@@ -1,5 +1,6 @@
 import { bestPattern } from './knapsack';
 import type { Whole } from './model';
+import type { Budget } from './remnants';
 
 /** A pattern and how often the relaxed answer uses it. */
 export interface Use {
@@ -19,6 +20,8 @@ interface Column {
 }
 
 const STEPS = 3000;
+const MOST_ROWS = 150;
+const KNAPSACK_NODES = 4_000_000;
 const EPSILON = 1e-9;
 /** Dearer than any pattern: a piece placed nowhere. Costs are scaled so that the dearest stock is 1. */
 const NOWHERE = 1e4;
@@ -34,6 +37,8 @@ export const relaxed = (whole: Whole): Relaxed | null => {
   const limited = stocks.map((stock, i) => ({ stock, i })).filter(({ stock }) => stock.have < many);
   const rowOf = new Map(limited.map(({ i }, k) => [i, pieces.length + k]));
   const size = pieces.length + limited.length;
+  if (size > MOST_ROWS) return null;
+  const budget: Budget = { nodes: KNAPSACK_NODES };
   const scale = Math.max(...stocks.map((stock) => stock.price), 1);
   const have = [...pieces.map((piece) => piece.count), ...limited.map(({ stock }) => stock.have)];
   const unit = (row: number, sign: number): number[] => Array.from({ length: size }, (_, k) => (k === row ? sign : 0));
@@ -48,7 +53,7 @@ export const relaxed = (whole: Whole): Relaxed | null => {
 
   for (let step = 0; step < STEPS; step++) {
     const price = have.map((_, k) => basis.reduce((sum, column, row) => sum + column.cost * inverse[row]![k]!, 0));
-    const entering = bestColumn(whole, price, rowOf, scale, unit);
+    const entering = bestColumn(whole, price, rowOf, scale, unit, budget);
     if (entering === null) return null;
     if (entering === 'none') {
       const value = price.reduce((sum, y, k) => sum + y * have[k]!, 0);
@@ -93,6 +98,7 @@ const bestColumn = (
   rowOf: ReadonlyMap<number, number>,
   scale: number,
   unit: (row: number, sign: number) => number[],
+  budget: Budget,
 ): Column | 'none' | null => {
   const { pieces, stocks, keep } = whole;
   let best: Column | null = null;
@@ -117,7 +123,7 @@ const bestColumn = (
     for (const { room, rate, cost } of cases) {
       if (!(room > 0)) continue;
       const values = pieces.map((piece, k) => price[k]! - (rate * piece.length) / scale);
-      const found = bestPattern(pieces, values, room);
+      const found = bestPattern(pieces, values, room, budget);
       if (!found) return null;
       const used = found.counts.reduce((sum, count, k) => sum + count * pieces[k]!.length, 0);
       const own = (cost + rate * used) / scale;

@@ -40,11 +40,23 @@ export const mostWorth = (whole: Whole, keeping: readonly number[], left: number
   return worth;
 };
 
+/** More choices than this are never looked at; then nothing is proven. */
+const MOST_KEEPINGS = 400;
+
 /** Every choice of coils that keep a remnant, as far as the leftover allows, the most promising first. */
-export const keepings = (whole: Whole, set: CoilSet, left: number): readonly Keeping[] => {
+export const keepings = (
+  whole: Whole,
+  set: CoilSet,
+  left: number,
+): { readonly list: readonly Keeping[]; readonly all: boolean } => {
   const shortest = whole.pieces.at(-1)!.length;
   const found: Keeping[] = [];
+  let all = true;
   const walk = (i: number, counts: readonly number[], kept: number): void => {
+    if (found.length >= MOST_KEEPINGS) {
+      all = false;
+      return;
+    }
     if (i === whole.stocks.length) {
       found.push({ counts, most: mostWorth(whole, counts, left) });
       return;
@@ -55,7 +67,7 @@ export const keepings = (whole: Whole, set: CoilSet, left: number): readonly Kee
     for (let n = 1; n <= most && kept + n * whole.keep <= left; n++) walk(i + 1, [...counts, n], kept + n * whole.keep);
   };
   walk(0, [], 0);
-  return found.sort((a, b) => b.most - a.most);
+  return { list: found.sort((a, b) => b.most - a.most), all };
 };
 
 /** All the given pieces into the coils that keep a remnant, for more than `bar`: longest first, into each different coil in turn. */

@@ -40,6 +40,7 @@ export const solveCut = (ask: CutAsk): CutAnswer | NoCut => {
   if (whole.stocks.reduce((sum, stock) => sum + stock.length * stock.have, 0) < whole.total) return 'too little';
 
   let found = search(whole, firstAnswer(whole), Number.NEGATIVE_INFINITY, QUICK);
+  const known = found.unresolved;
   if (found.unresolved < found.net - NEAR) {
     const relaxation = relaxed(whole);
     if (relaxation) {
@@ -54,7 +55,8 @@ export const solveCut = (ask: CutAsk): CutAnswer | NoCut => {
   }
   const { best, net, unresolved } = found;
   if (!best) return Number.isFinite(unresolved) ? 'undecided' : 'too little';
-  const bound = Math.min(net, unresolved);
+  // Both searches bound the answer; the higher bound holds.
+  const bound = Math.min(net, Math.max(known, unresolved));
   return {
     used: usedStocks(whole, order, ask, best),
     outlay: best.reduce((sum, { stock }) => sum + whole.stocks[stock]!.price, 0) / PER_DOLLAR,
@@ -81,7 +83,9 @@ const search = (
   let best = start;
   let net = best ? netOf(whole, best) : Number.POSITIVE_INFINITY;
   let unresolved = Number.POSITIVE_INFINITY;
-  let nodes = limit.nodes;
+  // A step takes longer with more different pieces.
+  const effort = Math.max(1, whole.pieces.length / 40);
+  let nodes = limit.nodes / effort;
   const leaveOpen = (bound: number): void => {
     unresolved = Math.min(unresolved, Math.max(bound, floor));
   };
@@ -100,7 +104,7 @@ const search = (
       leaveOpen(set.bound);
       break;
     }
-    const budget: Budget = { nodes: Math.min(nodes, limit.nodesASet) };
+    const budget: Budget = { nodes: Math.ceil(Math.min(nodes, limit.nodesASet / effort)) };
     const given = budget.nodes;
     const packed = packSet(whole, set, set.price - net, budget);
     nodes -= given - Math.max(0, budget.nodes);
