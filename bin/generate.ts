@@ -4,12 +4,14 @@ import { fileURLToPath } from 'node:url';
 import { jobSchemaText } from '../src/job/jsonSchema';
 import { priceBookPage } from '../src/pricing/bookPage';
 import { defaultBook } from '../src/pricing/defaultBook';
+import { rulesPage } from '../tests/unit/rules/rulesPage';
 import { resultSchemaText } from './resultSchema';
 
 /** Files written from the code: `npm run generate`. A test holds each against its text. */
 export const GENERATED: readonly { readonly file: string; readonly text: () => string }[] = [
   { file: 'docs/schema/job.schema.json', text: jobSchemaText },
   { file: 'docs/schema/result.schema.json', text: resultSchemaText },
+  { file: 'docs/rules.md', text: rulesPage },
   { file: 'docs/price-book.md', text: () => priceBookPage(defaultBook) },
 ];
 

@@ -1,4 +1,3 @@
-import type { AfciEntry } from '../facts/result';
 import type { Circuit, Job } from '../job/schema';
 import { byId, compareText } from '../units/order';
 import { type Id, isKnown, type U } from '../units/types';
@@ -21,12 +20,12 @@ const hadGfci = (c: Circuit) => c.protection === 'GFCI' || c.protection === 'AFC
 const hadAfci = (c: Circuit) => c.protection === 'AFCI' || c.protection === 'AFCI and GFCI';
 
 /**
- * Breakers by circuit, sorted by id. Protection that was there is provided again; AFCI is added where the plan needs
- * it, and where it cannot be told, since a price that forgets it is the dear mistake. Without `afci` nothing is added.
+ * Breakers by circuit, sorted by id. Protection that was there is provided again; `afci` and `gfci` name the circuits
+ * that gain it.
  */
-export const breakersOf = (job: Job, afci: readonly AfciEntry[] = []): Breaker[] => {
+export const breakersOf = (job: Job, afci: readonly Id[] = [], gfci: readonly Id[] = []): Breaker[] => {
   const circuits = byId(job.circuits).filter((c) => !isIdle(c));
-  const added = new Set(afci.filter((a) => a.required !== 'no').map((a) => a.circuit));
+  const [gainAfci, gainGfci] = [new Set(afci), new Set(gfci)];
   const pairs = circuits.flatMap((c): Circuit[][] => {
     const partner = c.partner === null ? undefined : circuits.find((other) => other.id === c.partner);
     if (!partner) return [[c]];
@@ -40,8 +39,8 @@ export const breakersOf = (job: Job, afci: readonly AfciEntry[] = []): Breaker[]
       poles: pair.length === 2 ? 2 : pair[0]!.poles,
       // two legs of one cable: the smaller rating protects both
       amps: amps.every(isKnown) ? Math.min(...(amps as number[])) : 'unknown',
-      afci: pair.some((c) => hadAfci(c) || added.has(c.id)),
-      gfci: pair.some(hadGfci),
+      afci: pair.some((c) => hadAfci(c) || gainAfci.has(c.id)),
+      gfci: pair.some((c) => hadGfci(c) || gainGfci.has(c.id)),
     };
   });
 };

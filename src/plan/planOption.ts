@@ -1,23 +1,21 @@
 import { cutList } from '../cutlist/cutList';
 import { type Need, orderList } from '../cutlist/order';
-import type { AfciEntry, Finding, Grade, Plan, Price } from '../facts/result';
+import type { Grade, Plan, Price } from '../facts/result';
 import type { RoutingAnswer, Solve } from '../facts/routing';
-import type { RuleFacts, Verdict } from '../facts/ruling';
+import type { Verdict } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
-import { arrangePanel } from '../loads/arrangePanel';
-import { breakersOf } from '../loads/breakers';
-import { feederFigures } from '../loads/feederPlan';
 import { conditionWork } from '../pricing/conditions';
-import { type Alternate, price, priceTotals, takenWork } from '../pricing/price';
+import { price, priceTotals, takenWork } from '../pricing/price';
 import { CREW, timePlan } from '../pricing/time';
 import { prove, route } from '../routing/route';
-import { afciEntries } from '../rules/afci';
-import { runRules } from '../rules/run';
 import { cableItem } from '../standards/cableNames';
 import { compareText } from '../units/order';
+import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
 import { toFinding } from './findings';
+import { openMatters } from './openMatters';
 import { type RequiredWork, requiredWork } from './required';
+import { settle } from './settle';
 import { type Stage, stageOf } from './stages';
 import { tallyOf } from './tally';
 
@@ -28,69 +26,18 @@ export interface Planned {
   readonly answer: RoutingAnswer;
 }
 
-/** What rules look at, from a routed answer: also for a job that differs from the one it was routed for. */
-export const factsOf = (
-  job: Job,
-  option: Option,
-  answer: RoutingAnswer,
-  stage: Stage,
-): RuleFacts & { readonly afci: readonly AfciEntry[] } => {
-  const afci = afciEntries(job, option, answer.runs);
-  const breakers = breakersOf(job, afci);
-  const cable = answer.feeder.way === 'kept' ? job.feeder.cable : stage.newFeeder;
-  const feeder = { way: answer.feeder.way, legs: answer.feeder.legs, ...feederFigures(job, option, cable, stage.load) };
-  const spds = spdsIn(option, job);
-  const arrangement = arrangePanel(job, option, breakers, answer.runs, spds);
-  return {
-    job,
-    option,
-    runs: answer.runs,
-    boxes: answer.boxes,
-    rows: answer.rows,
-    feeder,
-    arrangement,
-    load: stage.load,
-    knockoutsUsed: answer.runs.filter((r) => r.way !== 'stays on old panel').length + 1,
-    spds,
-    afci,
-  };
-};
-
-const SPD_ALTERNATE = 'spd';
-const spdsIn = (_option: Option, job: Job): number =>
-  job.alternates.some((a) => a.id === SPD_ALTERNATE && a.taken) ? 1 : 0;
-
 /** Findings for a job with routes already chosen. Keeps the routes whatever the job now says. */
-export const judge = (
-  job: Job,
-  option: Option,
-  answer: RoutingAnswer,
-  stage: Stage,
-): { findings: Finding[]; verdicts: Verdict[]; doesNotApply: Record<string, number> } => {
-  const { verdicts, doesNotApply } = runRules(factsOf(job, option, answer, stage));
+export const judge = (job: Job, option: Option, answer: RoutingAnswer, stage: Stage) => {
+  const { verdicts, doesNotApply } = settle(job, option, answer, stage);
   return { verdicts, doesNotApply, findings: verdicts.flatMap((v) => toFinding(job, v, stage.unit) ?? []) };
 };
 
 const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
   const { job, option, book, unit } = stage;
-  const facts = factsOf(job, option, answer, stage);
-  const { verdicts, doesNotApply } = runRules(facts);
+  const { facts, afci, gfci, breakers, verdicts, doesNotApply, spdRule } = settle(job, option, answer, stage);
   const findings = verdicts.flatMap((v) => toFinding(job, v, unit) ?? []);
   const electrode = electrodeMove(job, option);
-  const afciAdded = facts.afci.filter((a) => a.required !== 'no').map((a) => a.circuit);
-  const cures = verdicts.flatMap((v) => v.cure);
-  const spdRequired = cures.some((w) => w.item === 'spd');
-  const alternates: Alternate[] = [
-    {
-      id: SPD_ALTERNATE,
-      required: spdRequired,
-      taken: spdRequired || spdsIn(option, job) > 0,
-      rule: cures.find((w) => w.item === 'spd')?.rule ?? null,
-    },
-  ];
-  const spd: RequiredWork[] = spdRequired
-    ? []
-    : [{ item: 'spd', quantity: 1, homeRuns: [], rule: null, alternate: SPD_ALTERNATE }];
+  const { alternates, work: alternateWork } = alternatesOf(job, afci, breakers, gfci, spdRule);
   const direct: RequiredWork[] = [
     ...answer.work,
     ...requiredWork(
@@ -98,13 +45,13 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
       option,
       answer,
       { feeder: facts.feeder, electrode },
-      breakersOf(job, facts.afci),
-      afciAdded,
+      breakers,
+      afciPriced(afci),
       facts.arrangement.spacesNeeded,
       cableItem(facts.feeder.cable),
     ),
-    ...cures,
-    ...spd,
+    ...verdicts.flatMap((v) => v.cure),
+    ...alternateWork,
   ];
   const slowed = conditionWork(direct, book, { occupied: job.house.occupied !== false, crowded: false });
   const timed = timePlan({
@@ -128,13 +75,14 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     book,
     stock: job.stock,
   });
-  const blocked = answer.runs.some((r) => r.blockedBy.length > 0);
+  const open = [...priced.missing, ...openMatters(job, option, verdicts)].sort(compareText);
+  const blocked = answer.runs.some((r) => r.blockedBy.length > 0) || answer.feeder.blockedBy.length > 0;
   const plan: Plan = {
     option: option.id,
     grade,
-    tally: tallyOf({ findings, runs: answer.runs, boxes: answer.boxes, afci: facts.afci }, priceTotals(priced), time),
+    tally: tallyOf({ findings, runs: answer.runs, boxes: answer.boxes, afci }, priceTotals(priced), time),
     electrode,
-    spds: alternates[0]!.taken ? 1 : 0,
+    spds: facts.spds,
     connectors: connectorsIn(taken),
     knockoutsUsed: facts.knockoutsUsed,
     loadMethod: stage.load.method,
@@ -142,12 +90,12 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     boxes: answer.boxes,
     rows: answer.rows,
     feeder: facts.feeder,
-    afci: facts.afci,
+    afci,
     findings,
     doesNotApply,
     load: stage.load.worked,
     directory: facts.arrangement.directory,
-    price: blocked ? { ...priced, complete: false } : priced,
+    price: { ...priced, missing: open, complete: open.length === 0 && !blocked },
     time: time.plan,
     cuts,
     order: orderList(needsOf(priced), cuts, book),
