@@ -9,20 +9,36 @@ import type { Spot } from './networkLocate';
 import { EDGE, type EdgeClass, LAYER, type Network, type PanelEntry, pointKey } from './types';
 import { type Wall, wallNode } from './walls';
 
-/** Where cables may enter a panel: the middles of its sides; a recessed one sits in its stud bay, so top and bottom only. */
+/** Center of the knockout nearest a corner, from that corner. Common practice, no source: enclosures differ. */
+const KNOCKOUT_FROM_CORNER: In = 2;
+
+/** Both ends and the middle of a side; the middle alone where the side is too short for three. */
+const alongSide = (from: In, to: In): In[] => {
+  const middle = (from + to) / 2;
+  const [first, last] = [from + KNOCKOUT_FROM_CORNER, to - KNOCKOUT_FROM_CORNER];
+  return first < middle ? [first, middle, last] : [middle];
+};
+
+/** Where cables may enter a panel: knockouts at the ends and the middle of its sides; a recessed one sits in its stud bay, so top and bottom only. */
 export const entryPoints = (site: Site, e: Enclosure): { readonly side: PanelEntry['side']; readonly point: Pt3 }[] => {
   const face = faceOf([...wallFaces(site, 'now'), ...wallFaces(site, 'after')], e.on);
   if (!face) return [];
   const { left, right, bottom, top } = enclosureOnFace(e);
   const at = (chainage: In, z: In): Pt3 => [...pointOnFace(face, chainage), z];
-  const across = (left + right) / 2;
-  const up = (bottom + top) / 2;
-  const ends = [
-    { side: 'top', point: at(across, top) },
-    { side: 'bottom', point: at(across, bottom) },
-  ] as const;
-  if (e.mount === 'recessed') return [...ends];
-  return [...ends, { side: 'left', point: at(left, up) }, { side: 'right', point: at(right, up) }];
+  const across = alongSide(left, right);
+  const up = alongSide(bottom, top);
+  return [
+    ...across.flatMap((x) => [
+      { side: 'top' as const, point: at(x, top) },
+      { side: 'bottom' as const, point: at(x, bottom) },
+    ]),
+    ...(e.mount === 'recessed'
+      ? []
+      : up.flatMap((z) => [
+          { side: 'left' as const, point: at(left, z) },
+          { side: 'right' as const, point: at(right, z) },
+        ])),
+  ];
 };
 
 /** A panel's entries in the network, to start a sweep from. Empty where the network was made without this place. */
