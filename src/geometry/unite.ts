@@ -5,13 +5,24 @@ import { type Polygon, signedArea } from './polygon';
 // The package's types name its functions, its module has them on the default export.
 const { union } = (clipping as unknown as { default?: typeof clipping }).default ?? clipping;
 
+/** One area: its rings taken together even-odd, outer ones and holes alike, not closed. */
+export type Rings = readonly (readonly Pt[])[];
+
+/** Beyond this many the clipper's time grows out of hand. */
+const MOST_UNITED = 200;
+
 /**
- * The union of simple polygons as rings (outer ones and holes alike, for even-odd use), not closed. Slivers without
- * area are dropped; polygons that share an edge become one, so that nothing slips through the seam.
+ * The union of simple polygons, as areas that may overlap: one where the clipper can unite them, so that only the
+ * corners of the whole remain; else every polygon by itself, which covers the same ground with more corners (the
+ * clipper gives up on some inputs whose edges all but coincide). Polygons without area are dropped.
  */
-export const unite = (polygons: readonly Polygon[]): Pt[][] => {
+export const unite = (polygons: readonly Polygon[]): Rings[] => {
   const solid = polygons.filter((p) => Math.abs(signedArea(p)) > 1e-9);
+  if (solid.length <= 1 || solid.length > MOST_UNITED) return solid.map((p) => [p]);
   const [first, ...rest] = solid.map((p) => [p.map(([x, y]): [number, number] => [x, y])]);
-  if (!first) return [];
-  return union(first, ...rest).flatMap((polygon) => polygon.map((ring) => ring.slice(0, -1)));
+  try {
+    return [union(first!, ...rest).flatMap((polygon) => polygon.map((ring) => ring.slice(0, -1)))];
+  } catch {
+    return solid.map((p) => [p]);
+  }
 };

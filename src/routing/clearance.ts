@@ -1,6 +1,6 @@
 import { inflateConvex } from '../geometry/inflate';
 import type { Polygon } from '../geometry/polygon';
-import { unite } from '../geometry/unite';
+import { type Rings, unite } from '../geometry/unite';
 import { add, rightOf, scale, subtract, unit } from '../geometry/vector';
 import type { Enclosure, Job, Option } from '../job/schema';
 import { enclosureOnFace, faceOf, pointOnFace, STUD_WALL_IN, solids, wallFaces } from '../job/site';
@@ -114,16 +114,16 @@ export const barsBelow = (b: Barrier, region: Region): boolean =>
   within(b, region.under / 64 - BELOW_JOISTS_IN + keepOf(b), region.under / 64 - keepOf(b));
 
 export interface Bars {
-  /** Rings by region index: what bars the joists, and what bars the level below them. */
-  readonly joists: readonly (readonly Pt[][])[];
-  readonly below: readonly (readonly Pt[][])[];
+  /** Areas by region index: what bars the joists, and what bars the level below them. */
+  readonly joists: readonly (readonly Rings[])[];
+  readonly below: readonly (readonly Rings[])[];
 }
 
 /** One union per height band, so that things that touch are one thing. */
 export const uniteBars = (barriers: readonly Barrier[], regions: readonly Region[], frame: Frame): Bars => {
   const outlines = new Map(barriers.map((b) => [b, b.outline.map((p) => snap(frame, p))]));
-  const kept = new Map<string, Pt[][]>();
-  const united = (list: readonly Barrier[]): Pt[][] => {
+  const kept = new Map<string, Rings[]>();
+  const united = (list: readonly Barrier[]): Rings[] => {
     const key = list.map((b) => barriers.indexOf(b)).join();
     const rings = kept.get(key) ?? unite(list.map((b) => outlines.get(b)!));
     kept.set(key, rings);

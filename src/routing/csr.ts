@@ -76,7 +76,7 @@ export const compress = (g: Build) => {
   const len = new Int32Array(2 * edges);
   const cls = new Uint8Array(2 * edges);
   const halves = new Int32Array(2 * edges);
-  const region = new Int8Array(2 * edges);
+  const region = new Int16Array(2 * edges);
   for (let e = 0; e < edges; e++) {
     const a = g.from[e]!;
     const b = g.to[e]!;

@@ -1,4 +1,5 @@
-import { spansAt } from '../geometry/spans';
+import { coveredAt, spansAt } from '../geometry/spans';
+import type { Rings } from '../geometry/unite';
 import type { Pt } from '../units/types';
 import type { Access } from './closed';
 import { NO_COVER } from './closed';
@@ -13,7 +14,7 @@ const TOUCH = 0.5;
 /** What lies on one side of a line, by stretch between two stops. */
 interface Side {
   readonly room: Uint8Array;
-  readonly region: Uint8Array;
+  readonly region: Int16Array;
   readonly cover: Int16Array;
   /** 1 panned: crossing only; 2 blocked. */
   readonly bay: Uint8Array;
@@ -40,7 +41,7 @@ const readSide = (ground: Ground, axis: 0 | 1, at: number, stops: readonly numbe
   const n = stops.length - 1;
   const side: Side = {
     room: new Uint8Array(n),
-    region: new Uint8Array(n).fill(ground.regions.length - 1),
+    region: new Int16Array(n).fill(ground.regions.length - 1),
     cover: new Int16Array(n).fill(-1),
     bay: new Uint8Array(n),
     joistsBarred: new Uint8Array(n),
@@ -66,9 +67,9 @@ const readSide = (ground: Ground, axis: 0 | 1, at: number, stops: readonly numbe
       side.bay[e] = Math.max(side.bay[e]!, bay.crossing ? 1 : 2);
     });
   ground.regions.forEach((_, r) => {
-    const bar = (rings: readonly (readonly Pt[])[], to: Uint8Array) => {
-      if (rings.length > 0)
-        paintOverlap(spansAt(rings, axis, at), stops, (e) => {
+    const bar = (areas: readonly Rings[], to: Uint8Array) => {
+      if (areas.length > 0)
+        paintOverlap(coveredAt(areas, axis, at), stops, (e) => {
           if (side.region[e] === r) to[e] = 1;
         });
     };

@@ -1,6 +1,7 @@
 import { bounds } from '../geometry/polygon';
 import type { Pt } from '../units/types';
 import { onFace } from './faces';
+import { fitHeights, fitPlan } from './linesFit';
 import { roundX, roundY, snap } from './networkFrame';
 import { bayMiddles } from './networkFraming';
 import type { Ground } from './networkGround';
@@ -20,19 +21,6 @@ export interface Lines {
   /** Segments askew to the frame that also get a node wherever a line meets them. */
   readonly skew: readonly (readonly [Pt, Pt])[];
 }
-
-/** Most crossings of lines in one layer: a room of thirty obstacles has under 20 000. */
-const MOST_CROSSINGS = 400_000;
-
-const sorted = (set: ReadonlySet<number>) => [...set].sort((a, b) => a - b);
-
-/** Lines that may go leave first from the densest places: what stays is at least `step` apart from the one before. */
-const thinned = (hard: ReadonlySet<number>, soft: ReadonlySet<number>, step: number): number[] => {
-  const kept: number[] = [];
-  for (const c of sorted(new Set([...hard, ...soft])))
-    if (hard.has(c) || kept.length === 0 || c - kept[kept.length - 1]! >= step) kept.push(c);
-  return kept;
-};
 
 const isSkew = ([a, b]: readonly [Pt, Pt]) => a[0] !== b[0] && a[1] !== b[1];
 const sides = (ring: readonly Pt[]): (readonly [Pt, Pt])[] =>
@@ -76,14 +64,14 @@ export const drawLines = (
     put(hard, face.from);
     put(hard, face.to);
     if (face.top !== null) zs.add(face.top);
-    for (const ring of ground.patches[i]!)
+    for (const ring of ground.patches[i]!.flat())
       for (const [chain, z] of ring) {
         if (chain >= 0 && chain <= face.end) put(soft, onFace(face, chain));
         if (z > 0) zs.add(z);
       }
   });
-  for (const rings of [...ground.bars.joists, ...ground.bars.below])
-    for (const ring of rings) for (const p of ring) put(soft, p);
+  for (const areas of [...ground.bars.joists, ...ground.bars.below])
+    for (const ring of areas.flat()) for (const p of ring) put(soft, p);
   const zones = [...ground.covers, ...ground.bays, ...ground.regions].flatMap((zone) => (zone.ring ? [zone.ring] : []));
   for (const ring of zones) for (const p of ring) put(hard, p);
   const room = bounds(ground.room);
@@ -105,14 +93,6 @@ export const drawLines = (
     keep([group[0], room.minX, room.maxX]);
     keep([group[1], room.minY, room.maxY]);
   }
-  let step = 1;
-  let xs = thinned(hard[0], soft[0], step);
-  let ys = thinned(hard[1], soft[1], step);
-  while (xs.length * ys.length > MOST_CROSSINGS && step < 1024) {
-    step *= 2;
-    xs = thinned(hard[0], soft[0], step);
-    ys = thinned(hard[1], soft[1], step);
-  }
   const bodies = ground.barriers.filter((b) => b.what === 'partition');
   const skew = [
     ...sides(ground.room),
@@ -121,5 +101,6 @@ export const drawLines = (
     ...bodies.flatMap((b) => sides(b.outline.map((p) => snap(ground.frame, p)))),
     ...runs,
   ].filter(isSkew);
-  return { xs, ys, zs: sorted(zs), skew };
+  const { xs, ys } = fitPlan(hard, soft, skew.length);
+  return { xs, ys, zs: fitHeights(zs, ground.faces, xs.length + ys.length), skew };
 };

@@ -1,5 +1,5 @@
-import { insideParts } from '../geometry/polygon';
-import { unite } from '../geometry/unite';
+import { bounds, insideParts } from '../geometry/polygon';
+import { type Rings, unite } from '../geometry/unite';
 import type { Job, Option } from '../job/schema';
 import { enclosureOnFace, pointOnFace, roomOutline } from '../job/site';
 import { byId } from '../units/order';
@@ -23,8 +23,8 @@ export interface Ground {
   readonly barriers: readonly Barrier[];
   readonly bars: Bars;
   readonly faces: readonly NetFace[];
-  /** By face: rings in chainage and height where no cable may lie. */
-  readonly patches: readonly (readonly Pt[][])[];
+  /** By face: areas in chainage and height where no cable may lie. */
+  readonly patches: readonly (readonly Rings[])[];
   readonly assumed: readonly Assumed[];
 }
 
@@ -39,6 +39,9 @@ type Rect = readonly [left: number, right: number, bottom: number, top: number];
 const inFrontOf = (face: NetFace, barrier: Barrier): Rect[] => {
   const a = pointOnFace(face.face, 0, CABLE_RADIUS_IN);
   const b = pointOnFace(face.face, face.face.length, CABLE_RADIUS_IN);
+  const box = bounds(barrier.outline);
+  if (Math.max(a[0], b[0]) < box.minX || Math.min(a[0], b[0]) > box.maxX) return [];
+  if (Math.max(a[1], b[1]) < box.minY || Math.min(a[1], b[1]) > box.maxY) return [];
   return insideParts(a, b, barrier.outline).map(([from, to]) => [
     roundFrom(from * face.end, face.end / 2),
     roundFrom(to * face.end, face.end / 2),
@@ -53,7 +56,7 @@ const patchesOn = (
   option: Option,
   barriers: readonly Barrier[],
   without: ReadonlySet<Id>,
-): Pt[][] => {
+): Rings[] => {
   const rects: Rect[] = barriers.flatMap((b) => inFrontOf(face, b));
   for (const o of byId(job.site.openings)) {
     if (o.on.wall !== face.face.wall || !(o.exists.now || o.exists.after) || without.has(o.id)) continue;

@@ -68,7 +68,7 @@ export interface Network {
   /** Wall faces by id, with the spacing of their studs (1/64 in) or 0 where nothing is bored. */
   readonly faces: readonly { readonly id: Id; readonly wall: Id; readonly studs64: number }[];
   /** Index into `framing` of an edge among the joists, or -1. */
-  readonly region: Int8Array;
+  readonly region: Int16Array;
   readonly frame: Frame;
   readonly framing: readonly Region[];
   readonly assumed: readonly Assumed[];

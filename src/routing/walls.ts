@@ -1,4 +1,4 @@
-import { overlapsSpans, spansAt } from '../geometry/spans';
+import { coveredAt, overlapsSpans } from '../geometry/spans';
 import { pointOnFace } from '../job/site';
 import type { Pt } from '../units/types';
 import { addEdge, addNode, type Build } from './csr';
@@ -108,11 +108,11 @@ const barredBetween = (a: readonly number[], b: readonly number[], from: number,
 /** Cable up and along a wall, clear of its openings, its panels and what stands in front of it. */
 export const layWall = (g: Build, ground: Ground, wall: Wall): void => {
   const { face, columns, levels } = wall;
-  const rings = ground.patches[wall.index]!;
+  const areas = ground.patches[wall.index]!;
   const everywhere = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   columns.forEach((column, i) => {
-    const before = i > 0 ? spansAt(rings, 0, column.chain - BESIDE) : everywhere;
-    const after = i + 1 < columns.length ? spansAt(rings, 0, column.chain + BESIDE) : everywhere;
+    const before = i > 0 ? coveredAt(areas, 0, column.chain - BESIDE) : everywhere;
+    const after = i + 1 < columns.length ? coveredAt(areas, 0, column.chain + BESIDE) : everywhere;
     for (let l = 0; l + 1 < levels.length && levels[l + 1]! <= column.top; l++) {
       if (barredBetween(before, after, levels[l]!, levels[l + 1]!)) continue;
       const from = wallNode(g, ground, wall, i, l);
@@ -120,8 +120,8 @@ export const layWall = (g: Build, ground: Ground, wall: Wall): void => {
     }
   });
   levels.forEach((z, l) => {
-    const below = spansAt(rings, 1, z - BESIDE);
-    const above = spansAt(rings, 1, z + BESIDE);
+    const below = coveredAt(areas, 1, z - BESIDE);
+    const above = coveredAt(areas, 1, z + BESIDE);
     for (let i = 0; i + 1 < columns.length; i++) {
       const from = columns[i]!;
       const to = columns[i + 1]!;

@@ -172,4 +172,32 @@ describe('what must not matter does not', () => {
     }
     expect(dearer).toBeGreaterThan(5);
   });
+
+  it('not knowing how a wall is built, what covers a ceiling or how high a partition is never makes a route cheaper', () => {
+    const unknownFace = { build: 'unknown', insulated: 'unknown' } as const;
+    for (const seed of seeds(1000, 12)) {
+      const { job, option, targets } = routeRoom(seed);
+      const { site } = job;
+      const known = costsTo(job, option, targets);
+      const blind: Job['site'][] = [
+        ...site.outline.map((c) => ({
+          ...site,
+          outline: site.outline.map((o) => (o === c ? { ...o, face: { ...o.face, now: unknownFace } } : o)),
+        })),
+        ...site.areas.flatMap((a) =>
+          (['now', 'after'] as const).map((when) => ({
+            ...site,
+            areas: site.areas.map((o) =>
+              o === a ? { ...o, state: { ...o.state, [when]: { ...o.state[when], cover: 'unknown' as const } } } : o,
+            ),
+          })),
+        ),
+        { ...site, partitions: site.partitions.map((p) => ({ ...p, height: 'unknown' as const })) },
+      ];
+      for (const unknown of blind)
+        costsTo({ ...job, site: unknown }, option, targets).forEach((cost, i) => {
+          expect(cost, `room ${seed}, ${targets[i]}`).toBeGreaterThanOrEqual(known[i]!);
+        });
+    }
+  });
 });

@@ -9,7 +9,7 @@ import { pathTo } from '../../../src/routing/path';
 import { mayCrossUndersides, weigh } from '../../../src/routing/prices';
 import { sweep } from '../../../src/routing/sweep';
 import { panelEntries } from '../../../src/routing/terminals';
-import type { CablePrices } from '../../../src/routing/types';
+import type { CablePrices, Network } from '../../../src/routing/types';
 import type { Pt, Pt3 } from '../../../src/units/types';
 import { RUN, RUN_LENGTH, room } from './smallRoom';
 
@@ -40,9 +40,17 @@ const house = (site: Partial<Site> = {}, option: Partial<Option> = {}) => {
   const made = room({ option });
   return { job: { ...made.job, site: { ...made.job.site, outline: walls('poured'), ...site } }, option: made.option };
 };
+/** The middles of the panel's sides only, so that sums stay round. */
+const middles = (made: { job: Job; option: Option }, network: Network) => {
+  const { on, size } = made.option.enclosure;
+  const [x, z] = [on.left + size.width / 2, on.bottom + size.height / 2];
+  return panelEntries(network, made.option.enclosure).filter((e) =>
+    e.side === 'top' || e.side === 'bottom' ? Math.abs(e.point[0] - x) < 1e-9 : e.point[2] === z,
+  );
+};
 const find = (made: { job: Job; option: Option }, target: Pt3, prices = PRICES) => {
   const network = buildNetwork(made.job, made.option, { points: [target] });
-  const done = sweep(network, weigh(network, prices), panelEntries(network, made.option.enclosure));
+  const done = sweep(network, weigh(network, prices), middles(made, network));
   const node = nodeAt(network, target)!;
   const path = pathTo(done, node);
   return {
@@ -387,13 +395,11 @@ describe('panels, sleeves, existing runs', () => {
       const made = house({}, { enclosure: { ...house().option.enclosure, mount } });
       return panelEntries(buildNetwork(made.job, made.option, { points: [] }), made.option.enclosure);
     };
-    expect(sides('surface').map((e) => [e.side, e.point])).toEqual([
-      ['top', [112, 144, 72]],
-      ['bottom', [112, 144, 36]],
-      ['left', [104.75, 144, 54]],
-      ['right', [119.25, 144, 54]],
-    ]);
-    expect(sides('recessed').map((e) => e.side)).toEqual(['top', 'bottom']);
+    const placed = (mount: 'surface' | 'recessed') => sides(mount).map((e) => `${e.side} ${e.point.join(' ')}`);
+    const ends = [106.75, 112, 117.25].flatMap((x) => [`top ${x} 144 72`, `bottom ${x} 144 36`]);
+    const flanks = [38, 54, 70].flatMap((z) => [`left 104.75 144 ${z}`, `right 119.25 144 ${z}`]);
+    expect(placed('surface').sort()).toEqual([...ends, ...flanks].sort());
+    expect(placed('recessed').sort()).toEqual([...ends].sort());
   });
   it('an old panel that stays is gone around, a removed one is not', () => {
     // the old can covers 60…74-1/2 and 44…68 of the west wall
@@ -461,6 +467,50 @@ describe('what cannot be reached', () => {
   });
   it('names the wall before a terminal outside the room', () => {
     expect(find(house(), [112, 200, Z]).blockers()).toEqual(['w1']);
+  });
+});
+
+describe('size', () => {
+  const many = (count: number) => {
+    const things = Array.from({ length: count }, (_, i) =>
+      box(
+        `x${i}`,
+        [((i * 37) % 440) / 2, ((i * 53) % 250) / 2],
+        3 + (i % 11) * 4,
+        2 + (i % 7) * 5,
+        70 + (i % 30),
+        4 + (i % 9),
+      ),
+    );
+    return house({ obstacles: things });
+  };
+  it('an ordinary room is built in well under a second, one thing or fifty', () => {
+    for (const count of [1, 50]) {
+      const made = many(count);
+      const start = performance.now();
+      const network = buildNetwork(made.job, made.option, { points: [] });
+      expect(performance.now() - start).toBeLessThan(2000);
+      expect(network.nodeCount).toBeGreaterThan(1000);
+    }
+  });
+  it('an absurd one is read coarsely, clear all the same', () => {
+    const made = many(1200);
+    const network = buildNetwork(made.job, made.option, { points: [] });
+    expect(network.nodeCount).toBeLessThan(1_500_000);
+    const done = sweep(network, weigh(network, PRICES), panelEntries(network, made.option.enclosure));
+    const free = made.job.site.obstacles.filter((o) => o.bottom + o.size.height > 92.01 && o.bottom < 101);
+    expect(free.length).toBeGreaterThan(100);
+    let checked = 0;
+    for (let n = 0; n < network.nodeCount; n += 97) {
+      if (done.dist[n] === Number.POSITIVE_INFINITY || network.pz[n]! <= 92) continue;
+      const [x, y] = pointOf(network, n);
+      checked++;
+      for (const o of free)
+        expect(
+          x > o.corner[0] && x < o.corner[0] + o.size.width && y > o.corner[1] && y < o.corner[1] + o.size.depth,
+        ).toBe(false);
+    }
+    expect(checked).toBeGreaterThan(5);
   });
 });
 
