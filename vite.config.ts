@@ -1,9 +1,11 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+// @ts-expect-error plain script without types
+import { offline, strictPolicy } from './scripts/viteOffline.mjs';
 
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [react(), strictPolicy(), offline()],
   worker: { format: 'es' },
   build: { chunkSizeWarningLimit: 1100, target: 'es2022' },
   test: {

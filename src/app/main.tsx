@@ -1,0 +1,74 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Crash } from '../screens/Crash';
+import { fileNameOf } from '../screens/fileName';
+import type { Host } from '../screens/host';
+import { Screens } from '../screens/Screens';
+import { SessionProvider } from '../screens/session';
+import { createJobStore } from '../state/jobStore';
+import { idbShelf } from '../storage/idbShelf';
+import { workerPlanner } from '../workers/workerPlanner';
+import './tokens.css';
+import './base.css';
+import { DEMOS, demoText } from './demos';
+import { download } from './download';
+import { look, setLook } from './look';
+import { goOffline, onUpdate } from './offline';
+import { remember, remembered } from './tab';
+
+const store = createJobStore({
+  planner: workerPlanner(),
+  shelf: idbShelf(),
+  clock: () => new Date().toISOString(),
+  newKey: () => crypto.randomUUID(),
+  later: (run, ms) => {
+    const timer = setTimeout(run, ms);
+    return () => clearTimeout(timer);
+  },
+  remember,
+});
+
+const host: Host = {
+  demos: DEMOS,
+  demoText,
+  download,
+  look,
+  setLook,
+  onUpdate,
+  timeOfDay: (iso) => new Date(iso).toLocaleTimeString('en-US', { hour: 'numeric', minute: '2-digit' }),
+};
+
+const save = (): void => {
+  const text = store.actions.fileText();
+  const job = store.getState().history?.now;
+  if (text !== null && job) download(fileNameOf(job), text);
+};
+
+/** What waits to be kept is written when the tab is left; where it could not be kept, leaving is asked back. */
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') void store.actions.keepNow();
+});
+addEventListener('beforeunload', (event) => {
+  const { phase } = store.getState().keeping;
+  if (phase === 'failed') event.preventDefault();
+  if (phase === 'waiting') void store.actions.keepNow();
+});
+
+const start = async (): Promise<void> => {
+  const key = remembered();
+  if (key !== null) await store.actions.openKept(key);
+};
+
+const root = document.getElementById('app');
+if (!root) throw new Error('The page has no place for the app');
+await start();
+createRoot(root).render(
+  <StrictMode>
+    <Crash save={save} reload={() => location.reload()}>
+      <SessionProvider value={{ store, host }}>
+        <Screens />
+      </SessionProvider>
+    </Crash>
+  </StrictMode>,
+);
+void goOffline();

@@ -1,0 +1,47 @@
+import { screenWords as say } from '../words/en/screens';
+import { Figure } from './parts/Figure';
+import { dollars } from './parts/money';
+import { useOptions } from './selected';
+import { useActions, useJobState } from './session';
+import css from './strip.module.css';
+
+/** What the program advises, why, and what would change its mind. */
+export const AdviceStrip = () => {
+  const advice = useJobState((s) => s.answer?.result?.advice ?? null);
+  const planning = useJobState((s) => s.planning);
+  const chosen = useJobState((s) => s.option);
+  const options = useOptions();
+  const { choose } = useActions();
+  if (!advice)
+    return (
+      <section className={css.advice} aria-label={say.adviceTitle}>
+        <p>{planning.phase === 'working' ? say.adviceComing : say.noAdvice}</p>
+      </section>
+    );
+  const taken = options.find((o) => o.option.id === advice.option);
+  return (
+    <section className={css.advice} aria-label={say.adviceTitle}>
+      <div>
+        <p className={css.sentence}>
+          <Figure path="advice/say">{advice.say}</Figure>
+        </p>
+        {advice.flips.map((flip, i) => (
+          <p key={flip.say} className={css.flip}>
+            <Figure path={`advice/flips/${i}/say`}>{flip.say}</Figure>
+            {flip.cents > 0 && (
+              <>
+                {' '}
+                <Figure path={`advice/flips/${i}/cents`}>{dollars(flip.cents)}</Figure>
+              </>
+            )}
+          </p>
+        ))}
+      </div>
+      {taken && taken.option.id !== chosen && (
+        <button type="button" className={css.show} onClick={() => choose(taken.option.id)}>
+          {say.showOption({ letter: taken.letter })}
+        </button>
+      )}
+    </section>
+  );
+};

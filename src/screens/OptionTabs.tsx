@@ -1,0 +1,33 @@
+import { screenWords as say } from '../words/en/screens';
+import css from './column.module.css';
+import { EffectMark } from './parts/EffectMark';
+import { useOptions } from './selected';
+import { useActions, useJobState } from './session';
+
+/** Which option is looked at; an octagon where something stops it. */
+export const OptionTabs = () => {
+  const options = useOptions();
+  const chosen = useJobState((s) => s.option);
+  const { choose } = useActions();
+  return (
+    <fieldset className={css.options}>
+      <legend className={css.hidden}>{say.optionsTitle}</legend>
+      {options.map(({ option, letter, plan }) => {
+        const stopped = (plan?.tally.stops ?? 0) > 0;
+        return (
+          <label key={option.id} className={option.id === chosen ? css.chosen : css.option} title={option.title}>
+            <input
+              type="radio"
+              name="option"
+              checked={option.id === chosen}
+              onChange={() => choose(option.id)}
+              aria-label={stopped ? say.optionStopped({ title: option.title }) : option.title}
+            />
+            <span>{letter}</span>
+            {stopped && <EffectMark effect="stops the job" size={13} />}
+          </label>
+        );
+      })}
+    </fieldset>
+  );
+};

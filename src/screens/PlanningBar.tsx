@@ -1,0 +1,22 @@
+import { screenWords as say } from '../words/en/screens';
+import { useStale } from './selected';
+import { useJobState } from './session';
+import css from './strip.module.css';
+
+/** How far the planner is, and whether the figures shown are still those from before the last edit. */
+export const PlanningBar = () => {
+  const planning = useJobState((s) => s.planning);
+  const stale = useStale();
+  const working = planning.phase === 'working';
+  const text = working
+    ? say.planning({ done: planning.done, of: planning.of })
+    : planning.phase === 'done'
+      ? say.planned
+      : '';
+  return (
+    <p className={working ? css.working : css.idle} role="status">
+      {text}
+      {stale && <> {say.staleFigures}</>}
+    </p>
+  );
+};

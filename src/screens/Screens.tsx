@@ -1,0 +1,15 @@
+import { JobSheet } from './JobSheet';
+import { Hatches } from './parts/Hatches';
+import { StartSheet } from './StartSheet';
+import { useJobState } from './session';
+
+/** The sheet of the open job, or the way in. */
+export const Screens = () => {
+  const open = useJobState((s) => s.history !== null);
+  return (
+    <>
+      <Hatches />
+      {open ? <JobSheet /> : <StartSheet />}
+    </>
+  );
+};

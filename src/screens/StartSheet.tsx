@@ -1,0 +1,30 @@
+import { screenWords as say } from '../words/en/screens';
+import { JobsList } from './JobsList';
+import { Notices } from './Notices';
+import css from './sheet.module.css';
+import { Tools } from './Tools';
+
+/** An empty job: what the program is for, what to measure first, and a way in. */
+export const StartSheet = () => (
+  <div className={css.sheet}>
+    <div className={css.frameStart}>
+      <div className={css.top}>
+        <Tools />
+        <Notices />
+      </div>
+      <main className={css.start}>
+        <div className={css.intro}>
+          <p className={css.lead}>{say.startLead}</p>
+          <h2>{say.measureTitle}</h2>
+          <ol className={css.measure}>
+            {say.measureFirst.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ol>
+          <p className={css.caution}>{say.cautions}</p>
+        </div>
+        <JobsList leading />
+      </main>
+    </div>
+  </div>
+);
