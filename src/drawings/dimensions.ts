@@ -21,17 +21,17 @@ export const dimensionWalls = (site: Site): Dimension[] => {
     if (cross(subtract(to, from), subtract(end, start)) > 1e-6) return [];
     const { id, thickness } = site.outline[i]!;
     const clear = knownOr(thickness, OUTLINE_WALL_IN);
-    return [{ item: 'dimension', id, layer: 'dimensions', from, to, clear, off: FAR }];
+    return [{ item: 'dimension', id, layer: 'dimensions', from, to, clear, off: FAR, beyond: 'to' }];
   });
 };
 
-/** From the left end of its wall to the new panel, and the panel's width: behind the wall, so that the room stays clear. */
-export const dimensionPanel = (job: Job, option: Option): Dimension[] => {
+/** From the left end of its wall to the new panel, and on larger paper its width: behind the wall, so that the room stays clear. */
+export const dimensionPanel = (job: Job, option: Option, small: boolean): Dimension[] => {
   const { on, size, id } = option.enclosure;
   const face = faceOf(wallFaces(job.site, 'after'), on);
   if (!face) return [];
   const clear = knownOr(face.thickness, face.partition ? STUD_WALL_IN : OUTLINE_WALL_IN);
-  const stations = [0, on.left, on.left + size.width];
+  const stations = small ? [0, on.left] : [0, on.left, on.left + size.width];
   return stations.slice(1).flatMap((to, i): Dimension[] => {
     const from = stations[i]!;
     if (to - from <= 0) return [];
@@ -44,6 +44,7 @@ export const dimensionPanel = (job: Job, option: Option): Dimension[] => {
         to: pointOnFace(face, to),
         clear,
         off: NEAR,
+        beyond: i === 0 ? 'from' : 'to',
       },
     ];
   });

@@ -79,6 +79,8 @@ export interface Dimension extends Item {
   readonly clear: In;
   /** Points of the paper from there to the dimension line. */
   readonly off: number;
+  /** The end beyond which the figure stands where the line is too short for it. */
+  readonly beyond: 'from' | 'to';
 }
 /** capitals: names of places · small: names of things · figure: counts. */
 export type Lettering = 'capitals' | 'small' | 'figure';
@@ -97,12 +99,25 @@ export interface Label extends Item {
   readonly rank: number;
   /** Written even where something is in the way. */
   readonly must: boolean;
+  /** What it names, where a thin line leads from text that could not stand beside it. */
+  readonly lead: Pt | null;
   /** Tried in this order: a point, and on which side of it the text goes. */
   readonly places: readonly LabelPlace[];
 }
+export const SIDES = [
+  'right',
+  'left',
+  'below',
+  'above',
+  'below right',
+  'below left',
+  'above right',
+  'above left',
+] as const;
+export type Side = 'middle' | (typeof SIDES)[number];
 export interface LabelPlace {
   readonly at: Pt;
-  readonly side: 'middle' | 'left' | 'right' | 'above' | 'below';
+  readonly side: Side;
   /** Points of the paper between the point and the text. */
   readonly gap: number;
 }

@@ -3,12 +3,12 @@ import { bounds, insideOrOn } from '../geometry/polygon';
 import type { Area, Job, Option } from '../job/schema';
 import { isKnown, type Pt } from '../units/types';
 import { drawingWords as say } from '../words/en/drawings';
-import type { Label, LabelPlace, TextLine } from './items';
+import { type Label, type LabelPlace, SIDES, type TextLine } from './items';
 import { canOutline, oldCanBecomes } from './oldWork';
 import { CUT_IN, middle, type Stand, stands } from './things';
 
 const SMALL = 11.5;
-const small = (text: string, tone: TextLine['tone']): TextLine => ({
+const quiet = (text: string, tone: TextLine['tone']): TextLine => ({
   say: text,
   lettering: 'small',
   tone,
@@ -30,7 +30,7 @@ const roomPlaces = (area: Area): LabelPlace[] => {
     .map(({ at }) => ({ at, side: 'middle', gap: 0 }));
 };
 
-const nameRoom = (area: Area): Label => {
+const nameRoom = (area: Area, small: boolean): Label => {
   const { now, after } = area.state;
   const cover = isKnown(after.cover) ? say.cover[after.cover] : say.coverUnknown;
   return {
@@ -39,10 +39,13 @@ const nameRoom = (area: Area): Label => {
     layer: 'names',
     lines: [
       { say: isKnown(after.use) ? after.use : say.useUnknown, lettering: 'capitals', tone: 'ink', size: 13 },
-      small(after.cover !== now.cover || after.use !== now.use ? say.after({ cover }) : cover, 'ink-3'),
+      ...(small || after.use === 'stair'
+        ? []
+        : [quiet(after.cover !== now.cover || after.use !== now.use ? say.after({ cover }) : cover, 'ink-3')]),
     ],
     rank: 4,
     must: true,
+    lead: null,
     places: roomPlaces(area),
   };
 };
@@ -66,15 +69,16 @@ const nameThing = ({ obstacle, outline }: Stand): Label => {
     item: 'label',
     id: obstacle.id,
     layer: 'names',
-    lines: [small(over ? say.over({ thing: obstacle.kind }) : obstacle.kind, over ? 'ink-3' : 'ink-2')],
+    lines: [quiet(over ? say.over({ thing: obstacle.kind }) : obstacle.kind, over ? 'ink-3' : 'ink-2')],
     rank: 5,
     must: false,
+    lead: null,
     places: around(outline),
   };
 };
 
 const ringPlaces = (at: Pt, gaps: readonly number[]): LabelPlace[] =>
-  gaps.flatMap((gap) => (['right', 'left', 'below', 'above'] as const).map((side) => ({ at, side, gap })));
+  gaps.flatMap((gap) => SIDES.map((side) => ({ at, side, gap })));
 
 const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
   const fresh = canOutline(job, option.enclosure);
@@ -86,10 +90,11 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
             item: 'label',
             id,
             layer: 'names',
-            lines: [small(isKnown(spaces) ? say.newPanel({ spaces }) : say.newPanelSpacesUnknown, 'new')],
+            lines: [quiet(isKnown(spaces) ? say.newPanel({ spaces }) : say.newPanelSpacesUnknown, 'new')],
             rank: 1,
             must: true,
-            places: ringPlaces(middle([fresh[2]!, fresh[3]!]), [14, 26, 40, 60]),
+            lead: middle([fresh[2]!, fresh[3]!]),
+            places: ringPlaces(middle([fresh[2]!, fresh[3]!]), [14, 26, 40, 60, 84, 110]),
           } as const,
         ]
       : []),
@@ -102,20 +107,24 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
           item: 'label',
           id: old.id,
           layer: 'names',
-          lines: [small(say.oldPanel[becomes], 'ink-3')],
+          lines: [quiet(say.oldPanel[becomes], 'ink-3')],
           rank: 3,
           must: false,
-          places: ringPlaces(middle([outline[2]!, outline[3]!]), [10, 20, 32]),
+          lead: middle([outline[2]!, outline[3]!]),
+          places: ringPlaces(middle([outline[2]!, outline[3]!]), [10, 20, 32, 48, 66, 88]),
         } as const,
       ];
     }),
   ];
 };
 
-export const drawNames = (job: Job, option: Option, plan: Plan | null): Label[] => [
+/** A stair that has its own area is named by that. */
+const hasStairArea = (job: Job): boolean => job.site.areas.some((a) => a.state.after.use === 'stair');
+
+export const drawNames = (job: Job, option: Option, plan: Plan | null, small: boolean): Label[] => [
   ...namePanels(job, option, plan),
-  ...job.site.areas.map(nameRoom),
+  ...job.site.areas.map((area) => nameRoom(area, small)),
   ...stands(job.site, option.moves)
-    .filter(({ obstacle }) => obstacle.kind !== 'post')
+    .filter(({ obstacle }) => obstacle.kind !== 'post' && !(obstacle.kind === 'stair' && hasStairArea(job)))
     .map(nameThing),
 ];

@@ -2,7 +2,7 @@ import type { Leg, Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import type { Id, Pt } from '../units/types';
 import { inPlan } from './courses';
-import { type Drawn, type Label, type Line, path, ring, stroke } from './items';
+import { type Drawn, type Label, type Line, path, ring, SIDES, stroke } from './items';
 import { canOutline } from './oldWork';
 import { longestOfEach, type Stretch, type Trunk, trunksOf } from './trunks';
 
@@ -45,6 +45,7 @@ export const drawRoutes = (plan: Plan): Drawn[] => {
       lines: [{ say: String(trunk.cables.length), lettering: 'figure', tone: 'new', size: 12 }],
       rank: 2,
       must: false,
+      lead: null,
       places: (['above', 'right', 'below', 'left'] as const).map((side) => ({ at, side, gap: 5 })),
     };
     return [{ item: 'sign', sign: 'slash', id, layer: 'new routes', at, turn: angle(trunk) }, label];
@@ -95,7 +96,8 @@ export const drawBoxes = (plan: Plan): Drawn[] => {
           lines: [{ say: names.get(box.id)!, lettering: 'figure', tone: 'new', size: 12 }],
           rank: 1,
           must: true,
-          places: (['below', 'right', 'left', 'above'] as const).map((side) => ({ at, side, gap: 8 })),
+          lead: at,
+          places: [8, 20, 34].flatMap((gap) => SIDES.map((side) => ({ at, side, gap }))),
         },
       ];
     });

@@ -15,13 +15,15 @@ import { drawSpaces } from './spaces';
 import { drawThings } from './things';
 import { drawOutline, drawPartitions, wallQuads } from './walls';
 
-/** What is singled out in the drawing. */
-export interface Singled {
+export interface PlanOf {
+  /** Drawn by itself over all others. */
   readonly homeRun: Id | null;
+  /** On small paper the lengths of the walls are left out, so that the room is larger; the panel's place stays. */
+  readonly small: boolean;
 }
 
 /** Seen from above: the room after the finishing, the old work, and an option's new work as far as it is planned. */
-export const planDrawing = (job: Job, option: Option, plan: Plan | null, singled: Singled): Drawing => {
+export const planDrawing = (job: Job, option: Option, plan: Plan | null, { homeRun, small }: PlanOf): Drawing => {
   const { site } = job;
   const items: Drawn[] = [
     ...drawJoists(site),
@@ -33,9 +35,9 @@ export const planDrawing = (job: Job, option: Option, plan: Plan | null, singled
     ...drawOldFeeder(job, plan),
     ...drawOldPanels(job, option, plan),
     ...drawNewPanel(job, option),
-    ...dimensionWalls(site),
-    ...dimensionPanel(job, option),
-    ...drawNames(job, option, plan),
+    ...(small ? [] : dimensionWalls(site)),
+    ...dimensionPanel(job, option, small),
+    ...drawNames(job, option, plan, small),
   ];
   if (plan) {
     items.push(
@@ -45,7 +47,7 @@ export const planDrawing = (job: Job, option: Option, plan: Plan | null, singled
       ...drawBoxes(plan),
       ...drawMarks(job, option, plan, keyNotes(plan.findings)),
     );
-    if (singled.homeRun !== null) items.push(...drawOneRun(plan, singled.homeRun));
+    if (homeRun !== null) items.push(...drawOneRun(plan, homeRun));
   }
   const order = new Map(LAYERS.map((layer, i) => [layer, i]));
   return {

@@ -1,145 +1,147 @@
 import type { Pt } from '../units/types';
+import { dimensionBoxes } from './dimensionBoxes';
 import type { Drawing, Label, LabelPlace, Line, Mark } from './items';
+import { type Box, boxAt, inkBoxes, type Paper, shared } from './paper';
 
-/** A box on the paper, points, y down. */
-interface Box {
+/** Lettering or a mark with its place found: its middle on the paper, and the thin line to what it is about. */
+export interface Placed<T> {
+  readonly of: T;
   readonly x: number;
   readonly y: number;
-  readonly w: number;
-  readonly h: number;
-}
-/** A label with its place found: the middle of its block of lines on the paper. */
-export interface SetLabel {
-  readonly label: Label;
-  readonly x: number;
-  readonly y: number;
-}
-export interface SetMark {
-  readonly mark: Mark;
-  readonly x: number;
-  readonly y: number;
+  readonly leader: readonly [from: Pt, to: Pt] | null;
 }
 export interface Settled {
-  readonly labels: readonly SetLabel[];
-  readonly marks: readonly SetMark[];
+  readonly labels: readonly Placed<Label>[];
+  readonly marks: readonly Placed<Mark>[];
 }
 
 /** Width of a letter of the template lettering as a share of its size, capitals with their spacing. Measured on the font. */
-const LETTER = { capitals: 0.68, small: 0.53, figure: 0.56 } as const;
-const LINE_HEIGHT = 1.3;
-const MARK_HALF = 11;
+const LETTER = { capitals: 0.7, small: 0.55, figure: 0.6 } as const;
+/** Height of a line of lettering as a share of its size. */
+export const LINE_HEIGHT = 1.3;
+/** Half of a mark with its air. */
+const MARK_HALF = 12;
+/** From this far on a thin line leads from the text to the thing. */
+const LEADER_FROM = 22;
 
 export const blockSize = (label: Label): { readonly w: number; readonly h: number } => ({
   w: Math.max(...label.lines.map((l) => l.say.length * LETTER[l.lettering] * l.size)) + 4,
   h: label.lines.reduce((n, l) => n + l.size * LINE_HEIGHT, 0),
 });
 
-const meets = (a: Box, b: Box): number =>
-  Math.max(0, Math.min(a.x + a.w, b.x + b.w) - Math.max(a.x, b.x)) *
-  Math.max(0, Math.min(a.y + a.h, b.y + b.h) - Math.max(a.y, b.y));
-
-const boxAt = (x: number, y: number, w: number, h: number): Box => ({ x: x - w / 2, y: y - h / 2, w, h });
-
-const center = (place: LabelPlace, to: (p: Pt) => Pt, w: number, h: number): Pt => {
-  const [x, y] = to(place.at);
-  const { gap } = place;
-  switch (place.side) {
-    case 'middle':
-      return [x, y];
-    case 'left':
-      return [x - gap - w / 2, y];
-    case 'right':
-      return [x + gap + w / 2, y];
-    case 'above':
-      return [x, y - gap - h / 2];
-    case 'below':
-      return [x, y + gap + h / 2];
-  }
-};
-
-/** Lines whose ink lettering had better not cross: walls, the panels, what is laid anew. Long ones as a string of small boxes. */
-const STEP = 10;
-const inkOf = (line: Line, to: (p: Pt) => Pt): Box[] => {
-  const points = (line.closed ? [...line.points, line.points[0]!] : line.points).map(to);
-  return points.slice(1).flatMap((b, i) => {
-    const a = points[i]!;
-    const count = Math.max(1, Math.ceil(Math.hypot(b[0] - a[0], b[1] - a[1]) / STEP));
-    return Array.from({ length: count }, (_, k) => {
-      const t = (k + 0.5) / count;
-      return boxAt(a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, 4, 4);
-    });
-  });
-};
-/** How much worse lettering over such a line is than over plain paper, per layer. */
+/** How much worse lettering over such ink is than over plain paper, per layer. */
 const CROSSING: Partial<Record<Line['layer'], number>> = {
-  walls: 4,
-  openings: 3,
-  things: 1,
-  'old work': 1,
-  'new routes': 2,
-  'new work': 6,
-  overhead: 1,
-  space: 0.3,
+  walls: 8,
+  openings: 4,
+  things: 2,
+  'old work': 1.5,
+  'new routes': 4,
+  'new work': 12,
+  overhead: 1.5,
+  space: 1,
+};
+/** Lettering that may be left out is, where it would stand over more ink than this. */
+const TOO_MUCH_INK = 110;
+/** Fine lines inside a thing disturb lettering less than its edge. */
+const FINE = 0.25;
+/** So many marks of one spot stand in a row, under one leader. */
+const MARKS_IN_ROW = 4;
+
+const center = ({ at, side, gap }: LabelPlace, to: Paper['to'], w: number, h: number): Pt => {
+  const [x, y] = to(at);
+  const dx = side.includes('right') ? 1 : side.includes('left') ? -1 : 0;
+  const dy = side.includes('below') ? 1 : side.includes('above') ? -1 : 0;
+  return [x + dx * (gap + w / 2), y + dy * (gap + h / 2)];
 };
 
-/** Rings of places around a point, nearest first: a mark that cannot stand on its spot stands beside it. */
-const around = ([x, y]: Pt): Pt[] => {
-  const spots: Pt[] = [[x, y]];
-  for (let r = 1; r <= 6; r++)
-    for (let k = 0; k < 8; k++) {
-      const a = (k * Math.PI) / 4;
-      spots.push([x + Math.cos(a) * r * 14, y + Math.sin(a) * r * 14]);
+/** Places for a block around a spot, nearest first: the spot is left free for what is drawn there. */
+const around = ([x, y]: Pt, w: number, h: number): Pt[] => {
+  const spots: Pt[] = [];
+  for (let r = 1; r <= 9; r++)
+    for (let k = 0; k < 12; k++) {
+      const a = (k * Math.PI) / 6 + Math.PI / 2;
+      spots.push([x + Math.cos(a) * (w / 2 + r * 11), y + Math.sin(a) * (h / 2 + r * 11)]);
     }
   return spots;
 };
 
+/** Marks that are about the same place stand together. */
+const bySpot = (drawing: Drawing): Mark[][] => {
+  const groups = new Map<string, Mark[]>();
+  for (const item of drawing.items)
+    if (item.item === 'mark') groups.set(item.at.join(), [...(groups.get(item.at.join()) ?? []), item]);
+  return [...groups.values()];
+};
+
+const leaderTo = (box: Box, target: Pt | null): readonly [Pt, Pt] | null => {
+  if (target === null) return null;
+  const near: Pt = [
+    Math.min(Math.max(target[0], box.x + 3), box.x + box.w - 3),
+    Math.min(Math.max(target[1], box.y + 3), box.y + box.h - 3),
+  ];
+  return Math.hypot(near[0] - target[0], near[1] - target[1]) < LEADER_FROM ? null : [near, target];
+};
+
 /**
  * Places lettering and marks at a scale so that they do not overlap each other and cross as little ink as they can.
- * `to` takes plan inches to points of the paper, y down; `paper` is its size. The same drawing settles the same way.
+ * The same drawing on the same paper settles the same way.
  */
-export const settle = (
-  drawing: Drawing,
-  to: (p: Pt) => Pt,
-  paper: { readonly width: number; readonly height: number },
-): Settled => {
+export const settle = (drawing: Drawing, paper: Paper): Settled => {
+  const { to } = paper;
   const ink = drawing.items.flatMap((item) => {
     const weight = CROSSING[item.layer];
-    return item.item === 'line' && weight !== undefined ? inkOf(item, to).map((box) => ({ box, weight })) : [];
+    if (item.item !== 'line' || weight === undefined) return [];
+    const fine = item.stroke?.weight === 'thin' || item.stroke?.weight === 'hair' ? FINE : 1;
+    return inkBoxes(item, to).map((box) => ({ box, weight: weight * fine }));
   });
-  const taken: Box[] = [];
-  const outside = (b: Box) =>
-    b.x < 2 || b.y < 2 || b.x + b.w > paper.width - 2 || b.y + b.h > paper.height - 2 ? 1 : 0;
-  const cost = (b: Box) =>
-    taken.reduce((n, t) => n + meets(b, t), 0) * 20 +
-    outside(b) * 4000 +
-    ink.reduce((n, i) => n + meets(b, i.box) * i.weight, 0);
-  const free = (b: Box) => outside(b) === 0 && taken.every((t) => meets(b, t) < 1);
+  const taken: Box[] = drawing.items.flatMap((item) => (item.item === 'dimension' ? dimensionBoxes(item, paper) : []));
+  const inkUnder = (b: Box) => ink.reduce((n, i) => n + shared(b, i.box) * i.weight, 0);
+  const lost = (b: Box) =>
+    Math.max(0, 2 - b.x) +
+    Math.max(0, 2 - b.y) +
+    Math.max(0, b.x + b.w - paper.width + 2) +
+    Math.max(0, b.y + b.h - paper.height + 2);
+  const overlap = (b: Box) => taken.reduce((n, t) => n + shared(b, t), 0);
+  const best = (tries: readonly { readonly box: Box; readonly worse: number }[]): Box =>
+    tries
+      .map(({ box, worse }) => ({ box, cost: overlap(box) * 20 + lost(box) * 400 + inkUnder(box) + worse }))
+      .reduce((a, b) => (b.cost < a.cost ? b : a)).box;
 
-  const marks = drawing.items
-    .filter((item): item is Mark => item.item === 'mark')
-    .map((mark) => {
-      const spots = around(to(mark.at)).map(([x, y]) => boxAt(x, y, MARK_HALF * 2, MARK_HALF * 2));
-      const box = spots.find(free) ?? spots[0]!;
-      taken.push(box);
-      return { mark, x: box.x + MARK_HALF, y: box.y + MARK_HALF };
-    });
+  const marks = bySpot(drawing).flatMap((group): Placed<Mark>[] => {
+    const spot = to(group[0]!.at);
+    const columns = Math.min(group.length, MARKS_IN_ROW);
+    const w = columns * MARK_HALF * 2;
+    const h = Math.ceil(group.length / MARKS_IN_ROW) * MARK_HALF * 2;
+    const box = best(
+      around(spot, w, h).map((p) => ({
+        box: boxAt(p[0], p[1], w, h),
+        worse: Math.hypot(p[0] - spot[0], p[1] - spot[1]) * 1.5,
+      })),
+    );
+    taken.push(box);
+    return group.map((mark, k) => ({
+      of: mark,
+      x: box.x + ((k % MARKS_IN_ROW) * 2 + 1) * MARK_HALF,
+      y: box.y + (Math.floor(k / MARKS_IN_ROW) * 2 + 1) * MARK_HALF,
+      leader: k === 0 ? leaderTo(box, spot) : null,
+    }));
+  });
+
   const labels = drawing.items
     .filter((item): item is Label => item.item === 'label')
     .map((label, i) => ({ label, i }))
     .sort((a, b) => a.label.rank - b.label.rank || a.i - b.i)
-    .flatMap(({ label }): SetLabel[] => {
+    .flatMap(({ label }): Placed<Label>[] => {
       const { w, h } = blockSize(label);
-      let best: { box: Box; cost: number } | null = null;
-      for (const [k, place] of label.places.entries()) {
-        const [x, y] = center(place, to, w, h);
-        const box = boxAt(x, y, w, h);
-        if (!label.must && !free(box)) continue;
-        const c = cost(box) + k * 3;
-        if (best === null || c < best.cost) best = { box, cost: c };
-      }
-      if (best === null) return [];
-      taken.push(best.box);
-      return [{ label, x: best.box.x + w / 2, y: best.box.y + h / 2 }];
+      const box = best(
+        label.places.map((place, k) => {
+          const [x, y] = center(place, to, w, h);
+          return { box: boxAt(x, y, w, h), worse: k * 2 };
+        }),
+      );
+      if (!label.must && (overlap(box) > 1 || lost(box) > 0 || inkUnder(box) > TOO_MUCH_INK)) return [];
+      taken.push(box);
+      return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, label.lead && to(label.lead)) }];
     });
   return { labels, marks };
 };

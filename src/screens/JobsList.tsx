@@ -14,6 +14,7 @@ interface Props {
 export const JobsList = ({ leading, onOpened }: Props) => {
   const host = useHost();
   const kept = useJobState((s) => s.kept);
+  const openKey = useJobState((s) => s.openKey);
   const { openText, openKept, removeKept, refreshKept } = useActions();
   const file = useRef<HTMLInputElement>(null);
   useEffect(() => void refreshKept(), [refreshKept]);
@@ -68,10 +69,14 @@ export const JobsList = ({ leading, onOpened }: Props) => {
                   <b>{entry.title || entry.job}</b>
                   <small>{say.keptAt({ day: entry.keptAt.slice(0, 10), time: host.timeOfDay(entry.keptAt) })}</small>
                 </button>
-                <button type="button" className={css.remove} onClick={() => void removeKept(entry.key)}>
-                  {say.remove}
-                  <span className={parts.hidden}> {entry.title || entry.job}</span>
-                </button>
+                {entry.key === openKey ? (
+                  <span className={css.isOpen}>{say.isOpen}</span>
+                ) : (
+                  <button type="button" className={css.remove} onClick={() => void removeKept(entry.key)}>
+                    {say.remove}
+                    <span className={parts.hidden}> {entry.title || entry.job}</span>
+                  </button>
+                )}
               </li>
             ))}
           </ul>

@@ -1,4 +1,5 @@
 import { screenWords as say } from '../words/en/screens';
+import parts from './parts/parts.module.css';
 import { useStale } from './selected';
 import { useJobState } from './session';
 import css from './strip.module.css';
@@ -14,7 +15,7 @@ export const PlanningBar = () => {
       ? say.planned
       : '';
   return (
-    <p className={working ? css.working : css.idle} role="status">
+    <p className={working || stale ? css.working : parts.hidden} role="status">
       {text}
       {stale && <> {say.staleFigures}</>}
     </p>

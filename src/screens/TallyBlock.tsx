@@ -39,7 +39,10 @@ export const TallyBlock = () => {
   const t = plan?.tally;
   return (
     <dl className={css.tally} aria-label={say.tallyTitle}>
-      <Row term={say.tally.price} brief={say.tallyBrief.price}>
+      <Row
+        term={say.tally.price}
+        brief={plan && !plan.price.complete ? say.tallyBrief.priceOpen : say.tallyBrief.price}
+      >
         {t ? (
           <>
             <span className={css.full}>
@@ -82,7 +85,8 @@ export const TallyBlock = () => {
         {t ? (
           <>
             <Figure path={at('conductorsSpliced')}>{t.conductorsSpliced}</Figure> <small>{say.in}</small>{' '}
-            <Figure path={at('boxes')}>{t.boxes}</Figure> <small className={css.unit}>{say.boxes}</small>
+            <Figure path={at('boxes')}>{t.boxes}</Figure>{' '}
+            <small className={css.unit}>{say.boxes({ count: t.boxes })}</small>
           </>
         ) : (
           none

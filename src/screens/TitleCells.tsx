@@ -3,7 +3,7 @@ import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
 import { useJob, useSelected } from './selected';
 
-/** The title block: job, option, code year, survey, day of change; the caution and the sheet number in the corner. */
+/** The title block: job, option, code year, survey, day of change; the caution below. */
 export const TitleCells = () => {
   const job = useJob();
   const selected = useSelected();
@@ -23,12 +23,7 @@ export const TitleCells = () => {
           </div>
         ))}
       </dl>
-      <div className={css.corner}>
-        <p>{say.aid}</p>
-        <span className={css.sheetNumber} aria-hidden="true">
-          1
-        </span>
-      </div>
+      <p className={css.aid}>{say.aid}</p>
     </div>
   );
 };

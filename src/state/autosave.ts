@@ -31,7 +31,7 @@ export const makeAutosave = (store: StoreApi<JobState>, ports: Ports) => {
       key = ports.newKey();
       answer = await ports.shelf.keep({ key, version: 0, ...say });
       ports.remember(key);
-      store.setState({ parted: true });
+      store.setState({ parted: true, openKey: key });
     }
     if (entry?.key === to.key) entry = { key, version: answer.version };
     if (waiting === null) store.setState({ keeping: { phase: 'kept', at } });
@@ -62,6 +62,7 @@ export const makeAutosave = (store: StoreApi<JobState>, ports: Ports) => {
       entry = next;
       waiting = null;
       ports.remember(next.key);
+      store.setState({ openKey: next.key });
     },
     changed(job: Job): void {
       waiting = job;
@@ -69,6 +70,5 @@ export const makeAutosave = (store: StoreApi<JobState>, ports: Ports) => {
       callOff?.();
       callOff = ports.later(() => void keepNow(), WAIT_MS);
     },
-    isOpen: (key: string): boolean => entry?.key === key,
   };
 };

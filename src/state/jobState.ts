@@ -34,6 +34,8 @@ export interface JobState {
   readonly planning: Planning;
   readonly keeping: Keeping;
   readonly kept: readonly Kept[];
+  /** The entry of the shelf that is open here. */
+  readonly openKey: string | null;
   readonly option: Id | null;
   /** The home run singled out in the drawing. */
   readonly homeRun: Id | null;
@@ -74,6 +76,7 @@ export const NOTHING: JobState = {
   planning: { phase: 'none' },
   keeping: { phase: 'none' },
   kept: [],
+  openKey: null,
   option: null,
   homeRun: null,
   note: null,

@@ -20,6 +20,7 @@ export interface JobStore extends Pick<StoreApi<JobState>, 'getState' | 'subscri
 }
 
 const fault = (type: string, text: string): Fault => ({ error: { type, path: '', say: text } });
+const message = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason));
 const DAY = 10; // characters of an ISO time that are its day
 
 /** The job that is open, its undo list, what is selected, and the planner's answers. */
@@ -28,6 +29,8 @@ export const createJobStore = (ports: Ports): JobStore => {
   const revisionOf = makeRevisions();
   const askPlans = makePlanAsking(store, ports.planner);
   const autosave = makeAutosave(store, ports);
+  /** The state of the job that was last handed out as a file. */
+  let onDisk: Job | undefined;
   const now = (): Job | undefined => store.getState().history?.now;
 
   /** After the job has become another: keep it and plan it. */
@@ -50,9 +53,12 @@ export const createJobStore = (ports: Ports): JobStore => {
     const opened = openJob(text);
     if (!opened.ok) return refuse({ fault: opened.error, what: name, doing: 'opening' });
     await autosave.keepNow(); // of the job that was open
+    if (store.getState().keeping.phase === 'failed' && now() !== onDisk)
+      return refuse({ fault: fault('not-kept', say.wouldBeLost), what: name, doing: 'opening' });
+    store.setState({ ...NOTHING, kept: store.getState().kept });
     autosave.openAs(entry ?? { key: ports.newKey(), version: 0 });
     const { job, repairs } = opened.value;
-    store.setState({ ...NOTHING, kept: store.getState().kept, repairs });
+    store.setState({ repairs });
     settle(startHistory(job), entry === null || repairs.length > 0);
     if (entry && repairs.length === 0) store.setState({ keeping: { phase: 'kept', at: entry.keptAt } });
     return true;
@@ -62,19 +68,23 @@ export const createJobStore = (ports: Ports): JobStore => {
     try {
       store.setState({ kept: await ports.shelf.list() });
     } catch (reason) {
-      store.setState({ keeping: { phase: 'failed', say: reason instanceof Error ? reason.message : String(reason) } });
+      store.setState({ keeping: { phase: 'failed', say: message(reason) } });
     }
   };
 
   const actions: JobActions = {
     openText: (text, name) => open(text, name, null),
     async openKept(key) {
-      const entry = await ports.shelf.read(key);
-      if (!entry) return refuse({ fault: fault('not-kept', say.notKept), what: key, doing: 'opening' });
-      return open(entry.text, entry.title, entry);
+      try {
+        const entry = await ports.shelf.read(key);
+        if (!entry) return refuse({ fault: fault('not-kept', say.notKept), what: say.keptJob, doing: 'opening' });
+        return await open(entry.text, entry.title, entry);
+      } catch (reason) {
+        return refuse({ fault: fault('not-read', message(reason)), what: say.keptJob, doing: 'opening' });
+      }
     },
     async removeKept(key) {
-      if (!autosave.isOpen(key)) await ports.shelf.remove(key);
+      if (store.getState().openKey !== key) await ports.shelf.remove(key);
       await refreshKept();
     },
     refreshKept,
@@ -108,7 +118,9 @@ export const createJobStore = (ports: Ports): JobStore => {
     keepNow: autosave.keepNow,
     fileText() {
       const job = now();
-      return job ? saveJob(job) : null;
+      if (!job) return null;
+      onDisk = job;
+      return saveJob(job);
     },
   };
   return { getState: store.getState, subscribe: store.subscribe, actions };

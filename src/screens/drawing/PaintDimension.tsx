@@ -1,3 +1,4 @@
+import { figureWidth, DIMENSION_SIZE as SIZE } from '../../drawings/dimensionBoxes';
 import type { Dimension } from '../../drawings/items';
 import type { Pt } from '../../units/types';
 import { lengthParts } from '../parts/lengthParts';
@@ -8,9 +9,6 @@ import type { Projection } from './projection';
 const GAP = 3;
 const OVER = 4;
 const TICK = 3.4;
-const SIZE = 11.5;
-/** Shorter dimensions have their figure beside them, not over the line. */
-const SHORT = 24;
 
 const angleToRead = (dx: number, dy: number): number => {
   const a = (Math.atan2(dy, dx) * 180) / Math.PI;
@@ -37,12 +35,16 @@ export const PaintDimension = ({ dimension, on }: { readonly dimension: Dimensio
   const inches = Math.hypot(dimension.to[0] - dimension.from[0], dimension.to[1] - dimension.from[1]);
   const { whole, top, bottom } = lengthParts(inches);
   const angle = angleToRead(dx, dy);
-  const short = long < SHORT;
+  const short = long < figureWidth(dimension);
   const [A, B] = [at(a, off), at(b, off)];
   // text stands over the line as it is read, whichever side of the wall that is
   const up = (angle * Math.PI) / 180;
   const lift = short ? -SIZE * 0.35 : 4;
-  const middle: Pt = short ? [B[0] + u[0] * 8, B[1] + u[1] * 8] : [(A[0] + B[0]) / 2, (A[1] + B[1]) / 2];
+  const way = dimension.beyond === 'to' ? 1 : -1;
+  const end = way === 1 ? B : A;
+  const middle: Pt = short
+    ? [end[0] + u[0] * 8 * way, end[1] + u[1] * 8 * way]
+    : [(A[0] + B[0]) / 2, (A[1] + B[1]) / 2];
   const text: Pt = [middle[0] + Math.sin(up) * lift, middle[1] - Math.cos(up) * lift];
   const reads: Pt = [Math.cos(up), Math.sin(up)];
   const forward = reads[0] * u[0] + reads[1] * u[1] >= 0;
@@ -62,7 +64,7 @@ export const PaintDimension = ({ dimension, on }: { readonly dimension: Dimensio
       <text
         className={css.dimensionText}
         fontSize={SIZE}
-        textAnchor={short ? (forward ? 'start' : 'end') : 'middle'}
+        textAnchor={short ? (forward === (way === 1) ? 'start' : 'end') : 'middle'}
         transform={`translate(${text[0]} ${text[1]}) rotate(${angle})`}
       >
         {whole}

@@ -1,11 +1,10 @@
-import type { SetLabel } from '../../drawings/settle';
+import type { Label } from '../../drawings/items';
+import { LINE_HEIGHT, type Placed } from '../../drawings/settle';
 import css from './drawing.module.css';
 
-const LINE_HEIGHT = 1.3;
-
 /** Lettering where it was settled, with a halo of paper. */
-export const PaintLabel = ({ set }: { readonly set: SetLabel }) => {
-  const { lines } = set.label;
+export const PaintLabel = ({ set }: { readonly set: Placed<Label> }) => {
+  const { lines } = set.of;
   const whole = lines.reduce((n, l) => n + l.size * LINE_HEIGHT, 0);
   let y = set.y - whole / 2;
   return (

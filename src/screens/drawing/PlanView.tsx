@@ -11,10 +11,10 @@ import { Legend } from './Legend';
 import { PaintDimension } from './PaintDimension';
 import { PaintLabel } from './PaintLabel';
 import { PaintArc, PaintLine, PaintSign } from './paint';
-import { projectionOf } from './projection';
+import { pathData, projectionOf } from './projection';
 
 /** Room for the dimensions around the plan, px; on a phone they come closer to the border. */
-const MARGIN = { wide: 62, narrow: 54 } as const;
+const MARGIN = { wide: 62, narrow: 38 } as const;
 const NARROW = 600;
 const CLOSER = [1, 1.7, 2.8] as const;
 
@@ -44,21 +44,22 @@ export const PlanView = () => {
   const { ref, size } = useSize();
   const [closer, setCloser] = useState(0);
   const option = selected?.option;
+  const narrow = size.width < NARROW;
   // routes of an earlier state would lead to where the panel no longer hangs
   const plan = stale ? null : (selected?.plan ?? null);
 
   const drawing = useMemo(
-    () => (option ? planDrawing(job, option, plan, { homeRun }) : null),
-    [job, option, plan, homeRun],
+    () => (option ? planDrawing(job, option, plan, { homeRun, small: narrow }) : null),
+    [job, option, plan, homeRun, narrow],
   );
   const on = useMemo(
     () =>
       drawing && size.width > 0
-        ? projectionOf(drawing, size, size.width < NARROW ? MARGIN.narrow : MARGIN.wide, CLOSER[closer]!)
+        ? projectionOf(drawing, size, narrow ? MARGIN.narrow : MARGIN.wide, CLOSER[closer]!)
         : null,
-    [drawing, size, closer],
+    [drawing, size, narrow, closer],
   );
-  const settled = useMemo(() => (drawing && on ? settle(drawing, on.to, on) : null), [drawing, on]);
+  const settled = useMemo(() => (drawing && on ? settle(drawing, on) : null), [drawing, on]);
   const panelAt = drawing?.items.find((i) => i.item === 'line' && i.id === option?.enclosure.id);
 
   useEffect(() => {
@@ -104,10 +105,15 @@ export const PlanView = () => {
                 />
               ) : null,
             )}
+            {[...settled.labels, ...settled.marks].map(({ of, leader }) =>
+              leader === null ? null : (
+                <path key={`${of.item} ${of.id}`} d={pathData(leader, false)} className={css.leader} />
+              ),
+            )}
             {settled.labels.map((set) => (
-              <PaintLabel key={`${set.label.id} ${set.label.lines[0]?.say}`} set={set} />
+              <PaintLabel key={`${set.of.id} ${set.of.lines[0]?.say}`} set={set} />
             ))}
-            {settled.marks.map(({ mark, x, y }) => (
+            {settled.marks.map(({ of: mark, x, y }) => (
               <g key={mark.number} transform={`translate(${x} ${y})`}>
                 {note === mark.number && <circle r={15} className={css.singled} />}
                 <MarkAt effect={mark.effect} number={mark.number} />

@@ -1,13 +1,9 @@
 import type { Drawing } from '../../drawings/items';
+import type { Paper } from '../../drawings/paper';
 import type { Pt } from '../../units/types';
 
-/** How a drawing lies on the screen: pixels an inch, and where a plan point comes to lie, y down. */
-export interface Projection {
-  readonly scale: number;
-  readonly width: number;
-  readonly height: number;
-  readonly to: (p: Pt) => Pt;
-}
+/** How a drawing lies on the screen: one point of the paper is one pixel. */
+export type Projection = Paper;
 
 /** The largest scale at which the drawing fits a space with a margin for dimensions, times how much closer one looks. */
 export const projectionOf = (

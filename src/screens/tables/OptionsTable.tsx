@@ -85,7 +85,6 @@ export const OptionsTable = () => {
                 ) : (
                   <small>{say.notPlannedYet}</small>
                 )}
-                {plan && !plan.price.complete && <small className={css.incomplete}>{say.notComplete}</small>}
               </td>
               {plan && <Cells view={view} plan={plan} />}
             </tr>

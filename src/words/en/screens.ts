@@ -42,6 +42,7 @@ export const screenWords = {
   keptAt: (v: { day: string; time: string }) => `${v.day} ${v.time}`,
   keptNote: 'A browser may clear what it keeps. Save the job file for good.',
   remove: 'Remove',
+  isOpen: 'open here',
 
   // notices
   notOpened: (v: { name: string }) => `${v.name} was not opened.`,
@@ -122,7 +123,7 @@ export const screenWords = {
   tallyTitle: 'Tally',
   noFigure: '–',
   in: 'in',
-  boxes: 'boxes',
+  boxes: (v: { count: number }) => (v.count === 1 ? 'box' : 'boxes'),
   notComplete: 'not complete',
   tally: {
     price: 'Price, range',
@@ -132,7 +133,15 @@ export const screenWords = {
     afci: 'Circuits gaining AFCI',
     stops: 'Stops the job',
   },
-  tallyBrief: { price: 'price', labor: 'labor', outage: 'outage', splices: 'spliced', afci: 'AFCI', stops: 'stops' },
+  tallyBrief: {
+    price: 'price',
+    priceOpen: 'price, open',
+    labor: 'labor',
+    outage: 'outage',
+    splices: 'spliced',
+    afci: 'AFCI',
+    stops: 'stops',
+  },
 
   // title block
   cellJob: 'Job',

@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { clipConvex, drawSpaces } from '../../../src/drawings/spaces';
+import type { Finding, Plan } from '../../../src/facts/result';
+import { signedArea } from '../../../src/geometry/polygon';
+import type { Pt, Pt3 } from '../../../src/units/types';
+import { demo, optionOf } from './support';
+
+const square = (x: number, y: number, w: number, h: number): Pt[] => [
+  [x, y],
+  [x + w, y],
+  [x + w, y + h],
+  [x, y + h],
+];
+const area = (p: readonly Pt[]): number => Math.abs(signedArea(p));
+
+test('clipping: corner in, all in, outside, turned by 45 degrees', () => {
+  expect(area(clipConvex(square(0, 0, 10, 10), square(6, 6, 10, 10)))).toBeCloseTo(16, 9);
+  expect(area(clipConvex(square(2, 2, 3, 3), square(0, 0, 10, 10)))).toBeCloseTo(9, 9);
+  expect(clipConvex(square(0, 0, 4, 4), square(6, 6, 4, 4))).toHaveLength(0);
+  const diamond: Pt[] = [
+    [5, -5],
+    [15, 5],
+    [5, 15],
+    [-5, 5],
+  ];
+  // the square 0…10 lies inside the diamond but for nothing: its corners touch it
+  expect(area(clipConvex(square(0, 0, 10, 10), diamond))).toBeCloseTo(100, 9);
+  expect(area(clipConvex([...square(0, 0, 10, 10)].reverse(), [...square(5, 0, 10, 10)].reverse()))).toBeCloseTo(50, 9);
+});
+
+const finding = (rule: string, outcome: 'holds' | 'fails', shape: Pt3[]): Finding => ({
+  rule,
+  subject: 'new-a',
+  outcome,
+  effect: outcome === 'fails' ? 'stops the job' : null,
+  measured: null,
+  required: null,
+  unit: 'in',
+  section: '110.26(A)',
+  standing: 'confirmed',
+  amendment: null,
+  say: '',
+  look: null,
+  remedies: [],
+  shape,
+});
+
+test('what stands in a space that fails is crosshatched, only as far as it stands in it', () => {
+  const job = demo('washer');
+  const option = optionOf(job, 'relocate-a');
+  // the washer stands at 31…58 by 140…167; a space from 40 to 70, 128 to 164 takes 18 × 24 of it
+  const shape = square(40, 128, 30, 36).map(([x, y]): Pt3 => [x, y, 0]);
+  const planned = (outcome: 'holds' | 'fails') =>
+    ({ findings: [finding('WS-WIDTH', outcome, shape)] }) as unknown as Plan;
+  const drawn = drawSpaces(job, option, planned('fails'));
+  expect(drawn.find((l) => l.id === 'working space')).toMatchObject({ fill: 'zone', stroke: { dash: 'zone' } });
+  const washer = drawn.find((l) => l.id === 'in the way: washer')!;
+  expect(washer.fill).toBe('intrusion');
+  expect(area(washer.points)).toBeCloseTo(18 * 24, 6);
+  expect(drawSpaces(job, option, planned('holds')).some((l) => l.fill === 'intrusion')).toBe(false);
+});
