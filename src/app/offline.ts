@@ -20,7 +20,13 @@ export const onUpdate = (ready: Ready): (() => void) => {
 
 export const goOffline = async (): Promise<void> => {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  const registration = await navigator.serviceWorker.register('./sw.js', { updateViaCache: 'none' });
+  const registration = await navigator.serviceWorker
+    .register('./sw.js', { updateViaCache: 'none' })
+    .catch((reason: unknown) => {
+      console.warn('Not kept for use without a network:', reason); // the app itself works all the same
+      return undefined;
+    });
+  if (!registration) return;
   if (registration.waiting && navigator.serviceWorker.controller) announce(registration.waiting);
   registration.addEventListener('updatefound', () => {
     const next = registration.installing;

@@ -9,12 +9,12 @@ export const JobsDialog = ({ ref }: { readonly ref: RefObject<HTMLDialogElement 
   const close = (): void => ref.current?.close();
   return (
     <dialog ref={ref} className={css.dialog} aria-labelledby="jobs-title">
-      <header className={css.dialogHead}>
+      <div className={css.dialogHead}>
         <h2 id="jobs-title">{say.jobs}</h2>
         <button type="button" className={parts.button} onClick={close}>
           {say.close}
         </button>
-      </header>
+      </div>
       <JobsList leading={false} onOpened={close} />
     </dialog>
   );

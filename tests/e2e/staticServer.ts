@@ -1,0 +1,43 @@
+import { createReadStream, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo, Socket } from 'node:net';
+import { extname, join, normalize } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const DIST = fileURLToPath(new URL('../../dist/', import.meta.url));
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json',
+};
+const UNDER = '/some/where/';
+
+/** The built app in a folder of a plain server, which can be taken away. */
+export const serveBuild = async () => {
+  const sockets = new Set<Socket>();
+  const server = createServer((request, response) => {
+    const path = new URL(request.url ?? '/', 'http://here').pathname;
+    const file = join(DIST, normalize(path.startsWith(UNDER) ? path.slice(UNDER.length) : 'missing'));
+    const at = path.endsWith('/') ? join(file, 'index.html') : file;
+    if (!at.startsWith(DIST) || !statSync(at, { throwIfNoEntry: false })?.isFile())
+      return void response.writeHead(404).end();
+    response.writeHead(200, { 'content-type': TYPES[extname(at)] ?? 'application/octet-stream', vary: 'Origin' });
+    createReadStream(at).pipe(response);
+  });
+  server.on('connection', (socket) => {
+    sockets.add(socket);
+    socket.on('close', () => sockets.delete(socket));
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const { port } = server.address() as AddressInfo;
+  return {
+    url: `http://localhost:${port}${UNDER}`,
+    stop: () =>
+      new Promise<void>((resolve) => {
+        for (const socket of sockets) socket.destroy();
+        server.close(() => resolve());
+      }),
+  };
+};
