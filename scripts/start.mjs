@@ -1,4 +1,4 @@
-// Builds the app and serves it; the demo job opens by default.
+// Builds the app and serves it; the demo jobs are offered on its first sheet.
 import { build, preview } from 'vite';
 
 await build({ logLevel: 'warn' });

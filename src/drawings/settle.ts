@@ -20,7 +20,7 @@ const LETTER = { capitals: 0.7, small: 0.55, figure: 0.6 } as const;
 /** Height of a line of lettering as a share of its size. */
 export const LINE_HEIGHT = 1.3;
 /** Half of a mark with its air. */
-const MARK_HALF = 12;
+const MARK_HALF = 13;
 /** From this far on a thin line leads from the text to the thing. */
 const LEADER_FROM = 22;
 

@@ -1,6 +1,7 @@
 import { screenWords as say } from '../words/en/screens';
 import { Figure } from './parts/Figure';
 import { dollars } from './parts/money';
+import parts from './parts/parts.module.css';
 import { useOptions } from './selected';
 import { useActions, useJobState } from './session';
 import css from './strip.module.css';
@@ -30,7 +31,7 @@ export const AdviceStrip = () => {
             <Figure path={`advice/flips/${i}/say`}>{flip.say}</Figure>
             {flip.cents > 0 && (
               <>
-                {' '}
+                {' +'}
                 <Figure path={`advice/flips/${i}/cents`}>{dollars(flip.cents)}</Figure>
               </>
             )}
@@ -38,7 +39,7 @@ export const AdviceStrip = () => {
         ))}
       </div>
       {taken && taken.option.id !== chosen && (
-        <button type="button" className={css.show} onClick={() => choose(taken.option.id)}>
+        <button type="button" className={`${parts.button} ${css.show}`} onClick={() => choose(taken.option.id)}>
           {say.showOption({ letter: taken.letter })}
         </button>
       )}

@@ -4,6 +4,7 @@ import css from './column.module.css';
 import { EffectMark } from './parts/EffectMark';
 import { Figure } from './parts/Figure';
 import { dollars } from './parts/money';
+import parts from './parts/parts.module.css';
 import { figurePath } from './selected';
 import { useActions, useJobState } from './session';
 
@@ -32,7 +33,7 @@ export const NoteRow = ({ note, at }: Props) => {
           aria-expanded={on}
           onClick={() => singleOut({ note: on ? null : note.number })}
         >
-          <span className={css.hidden}>{say.effect[note.effect]}: </span>
+          <span className={parts.hidden}>{say.effect[note.effect]}: </span>
           <Figure path={path(first.at, 'say')}>{first.finding.say}</Figure>
         </button>
         <small>

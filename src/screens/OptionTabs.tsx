@@ -1,6 +1,7 @@
 import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
-import { EffectMark } from './parts/EffectMark';
+import { StopSign } from './parts/EffectMark';
+import parts from './parts/parts.module.css';
 import { useOptions } from './selected';
 import { useActions, useJobState } from './session';
 
@@ -11,7 +12,7 @@ export const OptionTabs = () => {
   const { choose } = useActions();
   return (
     <fieldset className={css.options}>
-      <legend className={css.hidden}>{say.optionsTitle}</legend>
+      <legend className={parts.hidden}>{say.optionsTitle}</legend>
       {options.map(({ option, letter, plan }) => {
         const stopped = (plan?.tally.stops ?? 0) > 0;
         return (
@@ -24,7 +25,7 @@ export const OptionTabs = () => {
               aria-label={stopped ? say.optionStopped({ title: option.title }) : option.title}
             />
             <span>{letter}</span>
-            {stopped && <EffectMark effect="stops the job" size={13} />}
+            {stopped && <StopSign size={12} />}
           </label>
         );
       })}

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import type { Plan } from '../facts/result';
 import { screenWords as say } from '../words/en/screens';
-import { EffectMark } from './parts/EffectMark';
+import { StopSign } from './parts/EffectMark';
 import { Figure } from './parts/Figure';
 import { dollars, thousands } from './parts/money';
+import parts from './parts/parts.module.css';
 import { figurePath, useSelected } from './selected';
 import css from './tally.module.css';
 
@@ -50,7 +51,7 @@ export const TallyBlock = () => {
               <Figure path={at('highCents')}>{dollars(t.highCents)}</Figure>
             </span>
             <span className={css.short}>
-              <span className={css.hidden}>
+              <span className={parts.hidden}>
                 {dollars(t.lowCents)}–{dollars(t.highCents)}
               </span>
               <span aria-hidden="true">
@@ -100,7 +101,7 @@ export const TallyBlock = () => {
         brief={say.tallyBrief.stops}
         term={
           <>
-            {(t?.stops ?? 0) > 0 && <EffectMark effect="stops the job" size={13} />} {say.tally.stops}
+            {(t?.stops ?? 0) > 0 && <StopSign />} {say.tally.stops}
           </>
         }
       >

@@ -44,11 +44,15 @@ const LookTools = () => {
 /** Jobs, saving, undo and redo by name, and how the sheet looks. */
 export const Tools = () => {
   const history = useJobState((s) => s.history);
-  const { undo, redo, fileText } = useActions();
+  const { undo, redo, fileText, refreshKept } = useActions();
   const host = useHost();
   const dialog = useRef<HTMLDialogElement>(null);
   const back = history?.past.at(-1)?.name;
   const again = history?.future.at(-1)?.name;
+  const openJobs = (): void => {
+    void refreshKept();
+    dialog.current?.showModal();
+  };
   const save = (): void => {
     const text = fileText();
     if (text !== null && history) host.download(fileNameOf(history.now), text);
@@ -56,7 +60,7 @@ export const Tools = () => {
   return (
     <header className={css.tools}>
       <h1 className={css.name}>Backboard</h1>
-      <button type="button" className={css.tool} onClick={() => dialog.current?.showModal()}>
+      <button type="button" className={css.tool} onClick={openJobs}>
         {say.jobs}
       </button>
       {history && (

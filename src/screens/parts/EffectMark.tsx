@@ -102,3 +102,10 @@ export const EffectMark = ({
     <MarkAt effect={effect} number={number} />
   </svg>
 );
+
+/** The octagon in the color of the text around it: beside a count on a solid bar. */
+export const StopSign = ({ size = 13 }: { readonly size?: number }) => (
+  <svg width={size} height={size} viewBox="0 0 10 10" aria-hidden="true">
+    <path d="M3 0h4l3 3v4l-3 3H3L0 7V3z" fill="currentColor" />
+  </svg>
+);

@@ -52,7 +52,7 @@ export const HomeRuns = ({ plan, at }: { readonly plan: Plan; readonly at: numbe
           const on = singled === run.homeRun;
           return (
             <tr key={run.homeRun} className={on ? css.rowOn : undefined}>
-              <th scope="row">
+              <th scope="row" className={css.tag}>
                 <button
                   type="button"
                   className={css.pick}
@@ -62,7 +62,7 @@ export const HomeRuns = ({ plan, at }: { readonly plan: Plan; readonly at: numbe
                   {run.homeRun}
                 </button>
               </th>
-              <td>{circuits.map((c) => c.label).join(' · ')}</td>
+              <td className={css.serves}>{circuits.map((c) => c.label).join(' · ')}</td>
               <td className={css.noWrap}>{home ? cableName(home.cable) : ''}</td>
               <td className={css.way}>
                 <Figure path={path('way')}>{run.way}</Figure>

@@ -1,7 +1,8 @@
 import type { Plan } from '../../facts/result';
 import { screenWords as say } from '../../words/en/screens';
-import { EffectMark } from '../parts/EffectMark';
+import { StopSign } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
+import parts from '../parts/parts.module.css';
 import { figurePath, type OptionView, useOptions } from '../selected';
 import { useActions, useJobState } from '../session';
 import { PriceAxis, PriceRange, priceScale } from './PriceRange';
@@ -30,12 +31,12 @@ const Cells = ({ view, plan }: { readonly view: OptionView; readonly plan: Plan 
       <td className={css.stopsCell}>
         {tally.stops > 0 ? (
           <>
-            <EffectMark effect="stops the job" size={14} /> <Figure path={at('stops')}>{tally.stops}</Figure>{' '}
+            <StopSign /> <Figure path={at('stops')}>{tally.stops}</Figure>{' '}
             {[...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.rule))].join(', ')}
           </>
         ) : (
           <>
-            <span className={css.hidden}>
+            <span className={parts.hidden}>
               <Figure path={at('stops')}>{tally.stops}</Figure>
             </span>
             {say.noConflictShort}
@@ -60,7 +61,7 @@ export const OptionsTable = () => {
             <th scope="col" key={text ?? 'price'} className={i > 1 && i < 6 ? css.numberHead : undefined}>
               {text ?? (
                 <>
-                  <span className={css.hidden}>{say.colPrice}</span>
+                  <span className={parts.hidden}>{say.colPrice}</span>
                   {scale && <PriceAxis scale={scale} />}
                 </>
               )}
