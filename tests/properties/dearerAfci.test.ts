@@ -40,8 +40,8 @@ test.each(cases)(
       const { plan } = await proveOption(asked, asked.options.find((o) => o.id === option.id)!, solve);
       expect(plan.grade).toBe('proven');
       // a bound within 1 % where the solver's volumes, which must not overstate, leave a gap
-    const { splices } = plan.proof;
-    expect(splices.best || splices.atMostAbove < 0.01).toBe(true);
+      const { splices } = plan.proof;
+      expect(splices.best || splices.atMostAbove < 0.01).toBe(true);
       if (before !== null) expect(plan.tally.afciAdded).toBeLessThanOrEqual(before);
       before = plan.tally.afciAdded;
     }
