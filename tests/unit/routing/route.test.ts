@@ -9,28 +9,28 @@ const tick = 1 / 64;
 const only = (answer: ReturnType<typeof route>) => answer.runs[0]!;
 
 describe('reuse', () => {
-  // From x = 92.5 on the run: 14.25 across to the knockout at 106.75, 76.75 along it to the wall, 24.625 down: 115.625; with 1/4 in
-  // inside that is the 115.875 in of cable there is between pivot and old can.
+  // From x = 89.875 on the run: 16.875 across to the bay over the knockout at 106.75, 76.75 along it to the wall, 24.625
+  // down: 118.25; with 1/4 in inside that is the 118.5 in of cable there is between pivot and old can.
   it('is taken where the jacket reaches to the last 1/64 in', () => {
-    const run = only(route(askFor(room({ group: { pivot: 104.25 } }))));
+    const run = only(route(askFor(room({ group: { pivot: 118.5 } }))));
     expect(run.way).toBe('reuse');
-    expect(lengthAlong([run.legs[0]!.from, ...run.legs.map((l) => l.to)])).toBe(104);
+    expect(lengthAlong([run.legs[0]!.from, ...run.legs.map((l) => l.to)])).toBe(118.25);
     expect(run.reach!.jacket).toBe(0);
     expect([run.codeLength, run.codeLengthWithTails, run.cutLength]).toEqual([0, 0, 0]);
     expect(run.legs.every((l) => l.cable === 'old')).toBe(true);
     expect(run.holes).toBe(0); // north in its own bay, then across on the plywood
   });
   it('is not taken when the pivot is 1/64 in nearer the old can', () => {
-    const run = only(route(askFor(room({ group: { pivot: 104.25 - tick } }))));
+    const run = only(route(askFor(room({ group: { pivot: 118.5 - tick } }))));
     expect(run.way).not.toBe('reuse');
     expect(run.why).toContain('jacket');
   });
   it('hot, neutral and ground are tested after the jacket', () => {
-    // need from the top entry in the middle: hot 10.8 + 3.5 + 4, neutral 9 + 5.25 + 4, ground 19.8 + 5.25 + 4 = 29.05
+    // need from the top entry 2 in from the corner, over the bar: ground 19.8 + 4 = 23.8
     const tails = { hot: 60, neutral: 60, ground: 29 };
-    const spare = only(route(askFor(room({ group: { pivot: 104.25, tails: { ...tails, ground: 60 } } })))).reach!;
-    expect(spare.ground).toBeCloseTo(60 + 0.25 - 29.05, 9);
-    const run = only(route(askFor(room({ group: { pivot: 104.25, tails: { ...tails, ground: 28.75 } } }))));
+    const spare = only(route(askFor(room({ group: { pivot: 118.5, tails: { ...tails, ground: 60 } } })))).reach!;
+    expect(spare.ground).toBeCloseTo(60 + 0.25 - 23.8, 9);
+    const run = only(route(askFor(room({ group: { pivot: 118.5, tails: { ...tails, ground: 23.5 } } }))));
     expect(run.way).toBe('splice in new panel');
     expect(run.codeLength).toBe(0);
     expect(run.why).toContain('ground');
