@@ -131,7 +131,8 @@ const holesOf = (posed: Posed, legs: ReadonlyMap<Id, readonly Leg[]>): { row: Id
   const packed = [...places]
     .sort(([a], [b]) => compareText(a, b))
     .flatMap(([, { at, row, inside }]) => pack(at, inside).map((hole) => ({ row, hole })));
-  return spreadHoles(posed.routes.network, packed);
+  const outline = posed.ask.job.site.outline.map((corner) => corner.at);
+  return spreadHoles(posed.routes.network, outline, packed);
 };
 
 /** Board, opened drywall and lifted tiles: once for all cables that share a stretch. */

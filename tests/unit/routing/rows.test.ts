@@ -7,7 +7,7 @@ import { buildNetwork } from '../../../src/routing/network';
 import { type Member, rowsOf } from '../../../src/routing/rows';
 import { spreadHoles } from '../../../src/routing/spreadHoles';
 import type { Cable } from '../../../src/standards/cable';
-import { room } from './smallRoom';
+import { OUTLINE, room } from './smallRoom';
 
 const nm = (size: string, insulation: Cable['insulation'] = 90): Cable => ({
   kind: 'NM',
@@ -117,7 +117,27 @@ describe('holes', () => {
   it('holes in one joist keep 3 in between centers, about where the cables cross', () => {
     const list = [0, 1, 2].map((i) => ({ hole: { at: [8, 50, 96] as const, diameter: 0.75, homeRuns: [`h${i}`] } }));
     const far = { hole: { at: [8, 70, 96] as const, diameter: 0.75, homeRuns: ['h3'] } };
-    const ys = spreadHoles(network, [...list, far]).map((x) => x.hole.at[1]);
+    const ys = spreadHoles(network, OUTLINE, [...list, far]).map((x) => x.hole.at[1]);
     expect([...ys].sort((a, b) => a - b)).toEqual([47, 50, 53, 70]);
+  });
+  it('no hole over the wall a joist ends on: the drill has no way there', () => {
+    const by = (y: number, homeRun: string) => ({
+      hole: { at: [8, y, 96] as const, diameter: 0.75, homeRuns: [homeRun] },
+    });
+    const at = (...ys: number[]) =>
+      spreadHoles(
+        network,
+        OUTLINE,
+        ys.map((y, i) => by(y, `h${i}`)),
+      )
+        .map((x) => x.hole.at[1])
+        .sort((a, b) => a - b);
+    // the joist runs from wall to wall, 0 to 144; 2 in for the drill
+    expect(at(141, 141, 141)).toEqual([136, 139, 142]);
+    expect(at(3, 3, 3)).toEqual([2, 5, 8]);
+    expect(at(141, 141, 141, 131)).toEqual([131, 136, 139, 142]);
+    expect(at(141, 141, 141, 135)).toEqual([133, 136, 139, 142]);
+    // a cable that runs nearer to the wall keeps its place
+    expect(at(143)).toEqual([143]);
   });
 });

@@ -11,7 +11,7 @@ import { randomJob } from '../../support/randomJob';
  * 92 in: cables run at 96-5/8 in. The old can hangs on the west wall; one group leaves its top at (0, 67-1/4, 68), goes
  * up into the joists, 112 in across them, then north in the bay at x = 112 to y = 130.
  */
-const OUTLINE: Pt[] = [
+export const OUTLINE: Pt[] = [
   [0, 0],
   [0, 144],
   [240, 144],
