@@ -105,7 +105,9 @@ export const readFraming = (site: Site): FramingRead => {
       DEFAULT.spacing,
     );
     const middle = middleOf(f.outline ?? outline, inJob);
-    const firstJoist: In = taken(f, 'firstJoist', f.firstJoist, middle - spacing / 2);
+    // a first joist is counted across the joists: without their direction its figure says nothing
+    const counted = isKnown(f.direction) ? f.firstJoist : 'unknown';
+    const firstJoist: In = taken(f, 'firstJoist', counted, middle - spacing / 2);
     const under = Math.round(taken(f, 'underside', f.underside, highest) * 64);
     const depth = Math.max(1, Math.round(taken(f, 'depth', f.depth, DEFAULT.depth) * 64));
     return {
