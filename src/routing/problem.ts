@@ -11,7 +11,7 @@ import { factsOf, type HomeRunFacts } from './homeRunFacts';
 import { buildNetwork, nodeAt, pointOf } from './network';
 import { blockersOf } from './networkBlockers';
 import { type FillOf, makePacker, type Packer } from './packing';
-import { applyPins, type Pins, readPins } from './pins';
+import { applyPins, type Pinned, type Pins, pinnedPointsNamed, readPins } from './pins';
 import { makePricer, type Pricer } from './pricer';
 import { prune } from './prune';
 import { makeRoutes, type Routes } from './routes';
@@ -125,7 +125,7 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
   const { network } = routes;
   const routesOf = (id: Id): Routes => {
     const { through } = pins.of(id);
-    return through.length === 0 ? routes : makeRoutes(network, option.enclosure, unit, share, through);
+    return through ? makeRoutes(network, option.enclosure, unit, share, through.points) : routes;
   };
   const spurs = makeSpurs(routes, unit);
   const sites = sitesWithPins(ask, routes, moved, pins);
@@ -152,6 +152,12 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     return known;
   };
 
+  /** Where a way leads but for the points it is pinned through, the pin is what bars it. */
+  const barringOf =
+    (f: HomeRunFacts, { through }: Pinned) =>
+    (node: number) =>
+      through && routes.to(node, f.newCable, f.type, 'new', 'cheap') ? [through.pin] : blockedBy(node);
+
   const spotAt = (at: Pt3): string | null => {
     const node = nodeAt(network, at);
     return node === undefined ? null : `box ${placeKey(network, node)}`;
@@ -162,7 +168,7 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     if (f.becomes === null || f.becomes === 'subpanel')
       return applyPins(terms, pinned, spotAt, [staysOnOldWay(terms, f)], [], null);
     const own = routesOf(f.id);
-    const old = oldWays(terms, own, f);
+    const old = oldWays(terms, own, f, pinned.through !== null);
     const boxable = fits(f);
     const ways = [
       ...old.candidates,
@@ -171,8 +177,9 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     ];
     const because =
       !boxable && isKnown(f.homeRun.cable.size) ? say.becauseLarge({ size: f.homeRun.cable.size }) : old.because;
-    const fresh = newHomeRunWay(terms, own, f, because, ways.length === 0 ? blockedBy : null);
-    const list = applyPins(terms, pinned, spotAt, fresh ? [...ways, fresh] : ways, old.untold, because);
+    const fresh = newHomeRunWay(terms, own, f, because, ways.length === 0 ? barringOf(f, pinned) : null);
+    const last = fresh ? [pinnedPointsNamed(fresh, pinned)] : [];
+    const list = applyPins(terms, pinned, spotAt, [...ways, ...last], old.untold, because);
     return list.sort((a, b) => compareText(a.id, b.id));
   });
 

@@ -196,11 +196,11 @@ const reuseWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
   return { candidates: joined, untold: [], because: say.becauseShort({ part, short: by }), short: { part, by } };
 };
 
-/** Stays, reuse and splice in the new panel, as far as each is possible. */
-export const oldWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
+/** Stays, reuse and splice in the new panel, as far as each is possible. One that must pass pinned points cannot stay. */
+export const oldWays = (terms: Terms, routes: Routes, f: HomeRunFacts, mustPass: boolean): OldWays => {
   const no = barred(f);
   if (no !== null) return none(no);
-  const stays = staysWay(terms, f);
+  const stays = mustPass ? null : staysWay(terms, f);
   if (!stays) return reuseWays(terms, routes, f);
   if (stays.because === null) return stays;
   const drawn = reuseWays(terms, routes, f);

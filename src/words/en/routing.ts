@@ -19,6 +19,9 @@ export const routingWords = {
   staysOnOld: (v: { can: string }) => `Stays where it is in ${v.can}, which this option keeps.`,
   pinned: (v: { way: string }) => `Pinned by you: ${v.way}.`,
   pinImpossible: (v: { way: string; because: string }) => `Pinned to ${v.way}, but ${v.because}.`,
+  pinsClash: (v: { pins: string }) => `The pins ${v.pins} cannot all hold for this cable: take one away.`,
+  pinnedButStays: () => 'Pinned through points, but this option leaves it on the old panel.',
+  throughUnreached: (v: { pin: string }) => `No clear way leads through the points of the pin ${v.pin}.`,
   blocked: (v: { by: string }) => `No clear way to the new panel: ${v.by}.`,
 
   becauseShort: (v: { part: Part; short: string }) => `the ${PART[v.part]} is ${v.short} short`,
