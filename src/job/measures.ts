@@ -70,11 +70,26 @@ const isRun = (points: readonly Pt3[]): boolean =>
 const runProblem = (points: readonly Pt3[], path: Path): Problem[] =>
   isRun(points) ? [] : [{ type: 'zero-length', path, say: jobWords.shortRun }];
 
+/** Low, likely and high in their order: a range that runs backward would be printed as one. */
+const rangeProblems = (job: Job): Problem[] => {
+  if (job.priceBook === 'default') return [];
+  const { tasks, allowances } = job.priceBook;
+  const lists = { tasks, allowances };
+  return Object.entries(lists).flatMap(([key, list]) =>
+    list.flatMap((r, i) =>
+      r.low <= r.likely && r.likely <= r.high
+        ? []
+        : [{ type: 'backward-range', path: ['priceBook', key, i], say: jobWords.backwardRange(r) }],
+    ),
+  );
+};
+
 /** What the schema cannot see: whether the measured things are geometrically possible. */
 export const measureProblems = (job: Job): Problem[] => {
   const { site } = job;
   return [
     ...roomProblems(site),
+    ...rangeProblems(job),
     ...site.partitions.flatMap((p, i) =>
       distance(p.from, p.to) <= SAME_PLACE_IN
         ? [{ type: 'zero-length', path: ['site', 'partitions', i, 'to'], say: jobWords.zeroWall }]

@@ -66,11 +66,11 @@ export const danglingReferences = (job: Job): Problem[] => {
     known[what].has(id)
       ? []
       : [{ type: 'no-such-record', path, say: jobWords.dangling({ id, what: jobWords.what[what] }) }];
-  const leadAll = (what: What, list: readonly Id[], path: Path): Problem[] =>
+  const leadAll = (what: What, list: readonly Id[], at: (i: number) => Path): Problem[] =>
     list.flatMap((id, i) =>
       list.indexOf(id) < i
-        ? [{ type: 'listed-twice', path: [...path, i], say: jobWords.listedTwice({ id }) }]
-        : lead(what, id, [...path, i]),
+        ? [{ type: 'listed-twice', path: at(i), say: jobWords.listedTwice({ id }) }]
+        : lead(what, id, at(i)),
     );
   /** A wall, and a face of it that something can hang on. */
   const hangs = (on: OnWall, path: Path, outdoors = false): Problem[] =>
@@ -79,7 +79,7 @@ export const danglingReferences = (job: Job): Problem[] => {
       : lead('wall', on.wall, [...path, 'wall']);
   const pinned = (pin: Pin, path: Path): Problem[] => {
     if ('homeRun' in pin) return lead('homeRun', pin.homeRun, [...path, 'homeRun']);
-    return 'homeRuns' in pin ? leadAll('homeRun', pin.homeRuns, [...path, 'homeRuns']) : [];
+    return 'homeRuns' in pin ? leadAll('homeRun', pin.homeRuns, (i) => [...path, 'homeRuns', i]) : [];
   };
 
   return [
@@ -88,7 +88,7 @@ export const danglingReferences = (job: Job): Problem[] => {
     ...job.cableGroups.flatMap((g, i) => lead('enclosure', g.enclosure, ['cableGroups', i, 'enclosure'])),
     ...job.homeRuns.flatMap((h, i) => [
       ...lead('group', h.group, ['homeRuns', i, 'group']),
-      ...leadAll('circuit', h.circuits, ['homeRuns', i, 'circuits']),
+      ...leadAll('circuit', h.circuits, (k) => ['homeRuns', i, 'circuits', k]),
     ]),
     ...partners(job),
     ...job.options.flatMap((o, i) => {
@@ -96,11 +96,19 @@ export const danglingReferences = (job: Job): Problem[] => {
       return [
         ...hangs(o.enclosure.on, [...at, 'enclosure', 'on']),
         ...o.pins.flatMap((pin, k) => pinned(pin, [...at, 'pins', k])),
-        ...o.moves.flatMap((m, k) => lead('obstacle', m.obstacle, [...at, 'moves', k, 'obstacle'])),
+        ...leadAll(
+          'obstacle',
+          o.moves.map((m) => m.obstacle),
+          (k) => [...at, 'moves', k, 'obstacle'],
+        ),
         ...(o.serviceDisconnect && o.serviceDisconnect.on !== 'outdoors'
           ? hangs(o.serviceDisconnect.on, [...at, 'serviceDisconnect', 'on'], true)
           : []),
-        ...o.replaces.flatMap((r, k) => lead('enclosure', r.enclosure, [...at, 'replaces', k, 'enclosure'])),
+        ...leadAll(
+          'enclosure',
+          o.replaces.map((r) => r.enclosure),
+          (k) => [...at, 'replaces', k, 'enclosure'],
+        ),
       ];
     }),
     ...job.answers.flatMap((a, i) => (a.photo === null ? [] : lead('photo', a.photo, ['answers', i, 'photo']))),

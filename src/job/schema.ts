@@ -24,8 +24,11 @@ const positive = siteLength.gt(0).max(MOST_INCHES);
 const chosen = z.number().min(0).max(MOST_INCHES);
 const count = z.number().int().min(0).max(10_000);
 const amount = z.number().min(0).max(10_000_000);
-const cents = z.number().int().min(-1_000_000_000).max(1_000_000_000);
-const dollars = z.number().min(-1_000_000).max(1_000_000);
+/** What a thing costs: never less than nothing, and less than any house. */
+const cents = z.number().int().min(0).max(100_000_000);
+/** Bounds that keep every sum of a price a whole number of cents that a computer adds exactly. Below nothing = a credit. */
+const dollars = z.number().min(-100_000).max(100_000);
+const hours = z.number().min(0).max(100);
 const share = z.number().min(0).max(10);
 const angle = z.number().min(-360).max(360);
 const date = z.string().max(40);
@@ -167,8 +170,8 @@ export const priceBookSchema = record({
   id,
   dated: date,
   materials: list(record({ id, unit: text, dollars, source: text }), 5000),
-  tasks: list(record({ id, unit: text, low: amount, likely: amount, high: amount, source: text }), 1000),
-  dollarsPerCrewHour: dollars,
+  tasks: list(record({ id, unit: text, low: hours, likely: hours, high: hours, source: text }), 1000),
+  dollarsPerCrewHour: z.number().min(0).max(1000),
   overheadRate: share,
   profit: record({ as: z.enum(['margin', 'markup']), rate: z.number().min(0).max(10) }),
   tax: record({ rate: share, on: list(text) }),
@@ -250,16 +253,17 @@ export const siteSchema = record({
   sleeves: list(record({ id, from: pt3, to: pt3, diameter: positive, metal: z.boolean() })),
 });
 
+const sum = z.number().int();
 const tally = record({
-  stops: count,
-  lowCents: cents,
-  likelyCents: cents,
-  highCents: cents,
-  crewHours: amount,
-  outageHours: amount,
-  conductorsSpliced: count,
-  boxes: count,
-  afciAdded: count,
+  stops: sum.min(0),
+  lowCents: sum,
+  likelyCents: sum,
+  highCents: sum,
+  crewHours: z.number().min(0),
+  outageHours: z.number().min(0),
+  conductorsSpliced: sum.min(0),
+  boxes: sum.min(0),
+  afciAdded: sum.min(0),
 });
 const words = z.record(z.string().max(80), text).readonly();
 

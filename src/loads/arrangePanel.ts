@@ -3,7 +3,7 @@ import type { ArrangementFacts } from '../facts/ruling';
 import type { HomeRun, Job, Option } from '../job/schema';
 import { byId } from '../units/order';
 import { type Id, isKnown } from '../units/types';
-import type { Breaker } from './breakers';
+import { type Breaker, landsHere } from './breakers';
 import { chooseLegs } from './legs';
 
 type Leg = 'A' | 'B';
@@ -102,9 +102,10 @@ const terminals = (job: Job, breakers: readonly Breaker[], runs: readonly Run[])
   const onBreaker = (h: HomeRun) => h.circuits.some((c) => guarded.some((b) => b.circuits.some((x) => x.id === c)));
   const hasNeutral = (h: HomeRun) => h.cable.neutral !== 'none';
   const extended = new Set(runs.filter((r) => r.newCable !== null).map((r) => r.homeRun));
+  const landing = job.homeRuns.filter((h) => landsHere(h, runs));
   return {
-    neutralsToLand: job.homeRuns.filter((h) => hasNeutral(h) && !onBreaker(h)).length + guarded.length,
-    groundsToLand: job.homeRuns.filter((h) => h.cable.ground !== false || extended.has(h.id)).length,
+    neutralsToLand: landing.filter((h) => hasNeutral(h) && !onBreaker(h)).length + guarded.length,
+    groundsToLand: landing.filter((h) => h.cable.ground !== false || extended.has(h.id)).length,
   };
 };
 

@@ -1,4 +1,5 @@
-import type { Circuit, Job } from '../job/schema';
+import type { Run } from '../facts/result';
+import type { Circuit, HomeRun, Job } from '../job/schema';
 import { byId, compareText } from '../units/order';
 import { type Id, isKnown, type U } from '../units/types';
 
@@ -19,12 +20,27 @@ const isIdle = (c: Circuit): boolean => c.flags.includes('dead') || c.flags.incl
 const hadGfci = (c: Circuit) => c.protection === 'GFCI' || c.protection === 'AFCI and GFCI';
 const hadAfci = (c: Circuit) => c.protection === 'AFCI' || c.protection === 'AFCI and GFCI';
 
+/** Cables that stay where they are land nothing in the new panel. */
+export const landsHere = (homeRun: Pick<HomeRun, 'id'>, runs: readonly Run[]): boolean =>
+  runs.find((r) => r.homeRun === homeRun.id)?.way !== 'stays on old panel';
+
+/** A circuit of which every cable stays on an old panel keeps its breaker there. */
+const staysBehind = (job: Job, circuit: Circuit, runs: readonly Run[]): boolean => {
+  const cables = job.homeRuns.filter((h) => h.circuits.includes(circuit.id));
+  return cables.length > 0 && cables.every((h) => !landsHere(h, runs));
+};
+
 /**
  * Breakers by circuit, sorted by id. Protection that was there is provided again; `afci` and `gfci` name the circuits
- * that gain it.
+ * that gain it. With the chosen runs, only what the new panel feeds.
  */
-export const breakersOf = (job: Job, afci: readonly Id[] = [], gfci: readonly Id[] = []): Breaker[] => {
-  const circuits = byId(job.circuits).filter((c) => !isIdle(c));
+export const breakersOf = (
+  job: Job,
+  afci: readonly Id[] = [],
+  gfci: readonly Id[] = [],
+  runs: readonly Run[] = [],
+): Breaker[] => {
+  const circuits = byId(job.circuits).filter((c) => !isIdle(c) && !staysBehind(job, c, runs));
   const [gainAfci, gainGfci] = [new Set(afci), new Set(gfci)];
   const pairs = circuits.flatMap((c): Circuit[][] => {
     const partner = c.partner === null ? undefined : circuits.find((other) => other.id === c.partner);

@@ -15,11 +15,11 @@ const order = (a: Plan, b: Plan): number =>
   a.tally.likelyCents - b.tally.likelyCents ||
   compareText(a.option, b.option);
 
+/** Nothing stops it, and every cable has a way. */
+const isOpen = (plan: Plan): boolean => plan.tally.stops === 0 && plan.runs.every((r) => r.blockedBy.length === 0);
+
 /** The best plan that nothing stops, or undefined. */
-export const recommended = (plans: readonly Plan[]): Plan | undefined => {
-  const best = [...plans].sort(order)[0];
-  return best && best.tally.stops === 0 ? best : undefined;
-};
+export const recommended = (plans: readonly Plan[]): Plan | undefined => [...plans].filter(isOpen).sort(order)[0];
 
 const titles = (job: Job) => {
   const byOption = new Map(job.options.map((o) => [o.id, o.title]));
@@ -35,7 +35,7 @@ const sentence = (job: Job, plans: readonly Plan[], best: Plan | undefined): str
   if (plans.length === 0) return say.noOptionAsked();
   if (!best) return say.noOption();
   const title = titles(job);
-  const open = plans.filter((p) => p.option !== best.option && p.tally.stops === 0);
+  const open = plans.filter((p) => p.option !== best.option && isOpen(p));
   const next = [...open].sort(order)[0];
   const tail = best.price.complete ? '' : say.incomplete();
   if (!next) return (plans.length === 1 ? say.onlyOption : say.recommendBarred)({ title: title(best.option) }) + tail;

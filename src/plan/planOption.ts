@@ -10,6 +10,7 @@ import { CREW, timePlan } from '../pricing/time';
 import { prove, route } from '../routing/route';
 import { cableItem } from '../standards/cableNames';
 import { compareText } from '../units/order';
+import { planWords as say } from '../words/en/plan';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
 import { toFinding } from './findings';
@@ -75,8 +76,7 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     book,
     stock: job.stock,
   });
-  const open = [...priced.missing, ...openMatters(job, option, verdicts)].sort(compareText);
-  const blocked = answer.runs.some((r) => r.blockedBy.length > 0) || answer.feeder.blockedBy.length > 0;
+  const open = [...priced.missing, ...openMatters(job, option, verdicts), ...blockedCables(answer)].sort(compareText);
   const plan: Plan = {
     option: option.id,
     grade,
@@ -95,7 +95,7 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     doesNotApply,
     load: stage.load.worked,
     directory: facts.arrangement.directory,
-    price: { ...priced, missing: open, complete: open.length === 0 && !blocked },
+    price: { ...priced, missing: open, complete: open.length === 0 },
     time: time.plan,
     cuts,
     order: orderList(needsOf(priced), cuts, book),
@@ -103,6 +103,14 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
   };
   return { plan, verdicts, answer };
 };
+
+/** A cable that no way leads to is in no price, or at a price it cannot have. */
+const blockedCables = ({ runs, feeder }: RoutingAnswer): string[] => [
+  ...runs.flatMap((r) =>
+    r.blockedBy.length > 0 ? [say.unreachable({ homeRun: r.homeRun, by: r.blockedBy.join(', ') })] : [],
+  ),
+  ...(feeder.blockedBy.length > 0 ? [say.feederBlocked({ by: feeder.blockedBy.join(', ') })] : []),
+];
 
 /** What the lines take of each material, one figure a material. */
 const needsOf = (priced: Price): Need[] => {

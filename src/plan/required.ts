@@ -42,7 +42,11 @@ const newPanel = (job: Job, option: Option, spaces: number): RequiredWork[] => {
 };
 
 const oldPanels = (job: Job, option: Option, answer: RoutingAnswer): RequiredWork[] => {
-  const replaced = option.replaces.map((r) => r.enclosure).sort(compareText);
+  // one that becomes a subpanel keeps its breakers and cables
+  const replaced = option.replaces
+    .filter((r) => r.becomes !== 'subpanel')
+    .map((r) => r.enclosure)
+    .sort(compareText);
   const enclosures = job.enclosures.filter((e) => replaced.includes(e.id));
   const cables = job.homeRuns.filter((h) =>
     job.cableGroups.some((g) => g.id === h.group && replaced.includes(g.enclosure)),

@@ -32,9 +32,9 @@ const spdRuleIn = (verdicts: readonly Verdict[]): string | null =>
 export const settle = (job: Job, option: Option, answer: RoutingAnswer, stage: Stage): Settled => {
   const afci = afciEntries(job, option, answer.runs);
   const gfci = gfciAdded(job, answer.runs);
-  const breakers = breakersOf(job, afciPriced(afci), gfci);
+  const breakers = breakersOf(job, afciPriced(afci), gfci, answer.runs);
   const placed = isTaken(job, AFCI_ALTERNATE)
-    ? breakersOf(job, [...afciPriced(afci), ...afciOpen(afci)], gfci)
+    ? breakersOf(job, [...afciPriced(afci), ...afciOpen(afci)], gfci, answer.runs)
     : breakers;
   const cable = answer.feeder.way === 'kept' ? job.feeder.cable : stage.newFeeder;
   const feeder = { way: answer.feeder.way, legs: answer.feeder.legs, ...feederFigures(job, option, cable, stage.load) };

@@ -47,10 +47,13 @@ const inCents = ({ low, likely, high }: PriceTotals): PriceTotals => ({
 const times = (factor: number, base: PriceTotals): PriceTotals =>
   inCents({ low: factor * base.low, likely: factor * base.likely, high: factor * base.high });
 
+/** Above it a price is more than a hundred times its cost: a slip of the pen, and near 1 no number at all. */
+const MOST_MARGIN = 0.99;
+
 /** A margin is a share of the price, a markup a share of the cost: margin g = markup g / (1 - g). null = no price can have it. */
 export const markupOf = (profit: PriceBook['profit']): number | null => {
   if (profit.as === 'markup') return profit.rate;
-  return profit.rate < 1 ? profit.rate / (1 - profit.rate) : null;
+  return profit.rate <= MOST_MARGIN ? profit.rate / (1 - profit.rate) : null;
 };
 
 /** A line that is a rate on a sum of others. */

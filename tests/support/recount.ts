@@ -66,8 +66,12 @@ export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): 
     plan.runs.flatMap((r) => (r.way === 'new home run' && r.newCable ? [`cable:${cableTrade(r.newCable)}`] : [])),
   );
   if (plan.feeder.way !== 'kept') others.add(`cable:${cableTrade(plan.feeder.cable)}`);
-  for (const [id, n] of feet) if (!others.has(id)) check(id, n, materialQuantity(plan, id), 1e-4);
-  for (const [id, n] of boxes) check(id, n, materialQuantity(plan, id));
+  // what the book has no price for is named as missing and stands in no line
+  const missing = new Set(plan.price.missing);
+  const quantity = (id: string, n: number, tolerance?: number) =>
+    check(id, missing.has(id) ? 0 : n, materialQuantity(plan, id), tolerance);
+  for (const [id, n] of feet) if (!others.has(id)) quantity(id, n, 1e-4);
+  for (const [id, n] of boxes) quantity(id, n);
   check(
     'boxes',
     [...boxes.values()].reduce((a, b) => a + b, 0),
@@ -80,16 +84,24 @@ export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): 
   );
   check('AFCI gained', plan.afci.filter((a) => a.required === 'yes').length, plan.tally.afciAdded);
 
-  // breakers: one a circuit in the directory, one a shared-neutral pair
-  const inPanel = new Set(plan.directory.flatMap((d) => (d.circuit === null ? [] : [d.circuit])));
-  const breakers = job.circuits.filter(
-    (c) => inPanel.has(c.id) && !(c.partner !== null && inPanel.has(c.partner) && c.partner < c.id),
-  ).length;
+  // breakers: one a circuit with a cable in the new panel, or without any cable; one a shared-neutral pair
+  const staying = new Set(plan.runs.filter((r) => r.way === 'stays on old panel').map((r) => r.homeRun));
+  const fed = job.circuits.filter((c) => {
+    const cables = job.homeRuns.filter((h) => h.circuits.includes(c.id));
+    const idle = c.flags.includes('dead') || c.flags.includes('spare');
+    return !idle && (cables.length === 0 || cables.some((h) => !staying.has(h.id)));
+  });
+  const here = new Set(fed.map((c) => c.id));
+  const breakers = fed.filter((c) => !(c.partner !== null && here.has(c.partner) && c.partner < c.id)).length;
   const bought = plan.price.lines
     .filter((l) => l.kind === 'material' && /^breaker:[12]p/.test(l.item) && !(l.rule ?? '').startsWith('FDR'))
     .reduce((n, l) => n + l.quantity, 0);
-  const unknownRatings = plan.price.missing.filter((m) => m.startsWith('breaker:')).length;
-  check('breakers', breakers, bought + unknownRatings);
+  // of those without a price it is not printed how many there are: at least one
+  const unpriced = plan.price.missing.some((m) => m.startsWith('breaker:'));
+  if (!unpriced) check('breakers', breakers, bought);
+  else if (bought >= breakers) check('breakers with a price', breakers - 1, bought);
+  for (const d of plan.directory)
+    if (d.circuit !== null && !here.has(d.circuit)) check(`${d.circuit} in the panel`, 0, 1);
 
   for (const line of plan.price.lines) {
     if (line.kind === 'material') {

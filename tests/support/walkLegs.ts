@@ -112,6 +112,10 @@ const faces = (job: Job) => {
       from: [p.to[0] - right[0], p.to[1] - right[1]],
       to: [p.from[0] - right[0], p.from[1] - right[1]],
     });
+    // a cable may turn around a free end; no opening is in one
+    const [front, back] = list.slice(-2);
+    list.push({ wall: p.id, face: 'end', from: front!.to, to: back!.from });
+    list.push({ wall: p.id, face: 'end', from: back!.to, to: front!.from });
   }
   return list;
 };
@@ -155,7 +159,7 @@ export const walkRun = (job: Job, option: Option, run: Run): LegFault[] => {
       const long = Math.hypot(...along);
       const chain = (p: Pt3) => dot(minus(plan(p), f.from), along) / long;
       for (const o of job.site.openings) {
-        if (o.on.wall !== f.wall || !(o.exists.now || o.exists.after)) continue;
+        if (f.face === 'end' || o.on.wall !== f.wall || !(o.exists.now || o.exists.after)) continue;
         const left = o.on.face === f.face ? o.on.left : long - o.on.left - o.width;
         const hit = samples(leg).some(
           (p) =>
@@ -193,6 +197,9 @@ export const newLength = (run: Run) =>
     .filter((l) => l.cable === 'new' && l.by !== 'inside box' && l.by !== 'inside panel')
     .reduce((n, l) => n + legLength(l), 0);
 
+/** No joists lie closer: such a spacing is a slip of the pen, and what is assumed for it stands in the result. */
+const CLOSEST_IN = 3;
+
 /** Joists bored by a run's new and re-entered legs, from the framing alone: centerlines crossed, half-open. */
 export const holesOf = (job: Job, run: Run): number =>
   run.legs
@@ -202,7 +209,14 @@ export const holesOf = (job: Job, run: Run): number =>
       const region =
         job.site.framing.find((f) => f.outline !== null && depthInside(plan(mid), f.outline) >= -EPS) ??
         job.site.framing.find((f) => f.outline === null);
-      if (!region || region.spacing === 'unknown' || region.firstJoist === 'unknown' || region.direction === 'unknown')
+      if (region?.kind === 'open-web truss') return n; // passed between its webs, never bored
+      if (
+        !region ||
+        region.spacing === 'unknown' ||
+        region.spacing < CLOSEST_IN ||
+        region.firstJoist === 'unknown' ||
+        region.direction === 'unknown'
+      )
         return Number.NaN;
       const a = (region.direction * Math.PI) / 180;
       const across = (p: Pt3) => -p[0] * Math.sin(a) + p[1] * Math.cos(a);

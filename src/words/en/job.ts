@@ -70,6 +70,8 @@ export const jobWords = {
   noArea: 'This outline encloses no area.',
   shortRun: 'An existing run needs at least two different points.',
   backwardInterval: (v: { from: number; to: number }) => `The interval runs backward: from ${v.from} in to ${v.to} in.`,
+  backwardRange: (v: { low: number; likely: number; high: number }) =>
+    `Low, likely and high must not fall: found ${v.low}, ${v.likely}, ${v.high}.`,
   beyondWall: (v: { left: number; right: number; length: number }) =>
     `It reaches from ${v.left} in to ${v.right} in along a wall face that is ${v.length} in long.`,
 

@@ -1,6 +1,7 @@
 /** Sentences of the decision. Money arrives as dollars text, lengths as feet and inches. */
 export const planWords = {
-  noOption: () => 'No option can be recommended yet: each one has a finding that stops the job.',
+  noOption: () =>
+    'No option can be recommended yet: each one has a finding that stops the job, or a cable without a clear way.',
   noOptionAsked: () => 'This job has no option to plan.',
   onlyOption: (v: { title: string }) => `${v.title}: the only option planned, no conflict found in the checks made.`,
   recommend: (v: { title: string; over: string; saves: string }) =>
@@ -30,5 +31,6 @@ export const planWords = {
   flipNone: () => 'no option would be free of stops',
   moved: (v: { thing: string; dollars: string }) => `Move the ${v.thing} (${v.dollars}).`,
   priceMissing: (v: { item: string }) => `No price for ${v.item} in the price book.`,
+  feederBlocked: (v: { by: string }) => `The feeder cannot be routed: ${v.by} in the way.`,
   unreachable: (v: { homeRun: string; by: string }) => `${v.homeRun} cannot be routed: ${v.by} in the way.`,
 } as const;

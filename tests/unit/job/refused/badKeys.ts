@@ -56,6 +56,19 @@ export const KEYS: readonly Row[] = [
     'out-of-range',
     '/site/openings/0/width',
   ],
+  [
+    'a splice spot that pays',
+    changed((j) => (j.practice.spliceSpotCents = -1)),
+    'out-of-range',
+    '/practice/spliceSpotCents',
+    /at least 0/,
+  ],
+  [
+    'a thing that pays for being moved',
+    changed((j) => (j.site.obstacles[0].moveCents = -500)),
+    'out-of-range',
+    '/site/obstacles/0/moveCents',
+  ],
   ['a share beyond reason', changed((j) => (j.practice.slackShare = 1e6)), 'out-of-range', '/practice/slackShare'],
   [
     'a pin of no kind',

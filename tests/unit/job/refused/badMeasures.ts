@@ -1,3 +1,4 @@
+import { defaultBook } from '../../../../src/pricing/defaultBook';
 import { changed, type Row } from './spoil';
 
 export const MEASURES: readonly Row[] = [
@@ -146,6 +147,25 @@ export const MEASURES: readonly Row[] = [
     changed((j) => (j.site.sleeves = [{ id: 's', from: [1, 1, 1], to: [1, 1, 1], diameter: 1, metal: true }])),
     'zero-length',
     '/site/sleeves/0/to',
+  ],
+  [
+    'hours that run backward',
+    changed((j) => {
+      j.priceBook = structuredClone(defaultBook);
+      Object.assign(j.priceBook.tasks[3], { low: 2, likely: 1, high: 3 });
+    }),
+    'backward-range',
+    '/priceBook/tasks/3',
+    /found 2, 1, 3/,
+  ],
+  [
+    'an allowance that runs backward',
+    changed((j) => {
+      j.priceBook = structuredClone(defaultBook);
+      Object.assign(j.priceBook.allowances[0], { low: 1, likely: 9, high: 3 });
+    }),
+    'backward-range',
+    '/priceBook/allowances/0',
   ],
   [
     'a keep-out that crosses itself',

@@ -86,6 +86,18 @@ export const RECORDS: readonly Row[] = [
     '/options/0/replaces/1/enclosure',
   ],
   [
+    'a panel replaced twice',
+    changed((j) => (j.options[0].replaces[1].enclosure = j.options[0].replaces[0].enclosure)),
+    'listed-twice',
+    '/options/0/replaces/1/enclosure',
+  ],
+  [
+    'a thing moved twice',
+    changed((j) => j.options[0].moves.push({ obstacle: j.options[0].moves[0].obstacle, to: 'away' })),
+    'listed-twice',
+    '/options/0/moves/1/obstacle',
+  ],
+  [
     'a move of nothing',
     changed((j) => (j.options[0].moves[0].obstacle = 'x')),
     'no-such-record',
