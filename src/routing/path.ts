@@ -11,35 +11,68 @@ const directionOf = (n: Network, a: number, b: number): number => {
   return x ? 0 : y ? 1 : 2;
 };
 
-/** Fewest turns of a cheapest path to each node by its last direction; 255 = none. */
-const turnsBySweep = new WeakMap<Sweep, Uint8Array>();
 const NONE = 255;
 
-const roots = (sweep: Sweep): Set<number> =>
-  new Set(sweep.sources.filter((s) => sweep.dist[s.node] === s.cost).map((s) => s.node));
+/** Is the way over node u and edge e (from u, or to it: edges weigh alike both ways) a cheapest one to node v? */
+const isOnWay = ({ dist, weights, ties }: Sweep, u: number, e: number, v: number): boolean =>
+  dist[u]! + weights[e]! === dist[v]! && (ties === null || ties.dist[u]! + ties.weights[e]! === ties.dist[v]!);
 
-const countTurns = (sweep: Sweep): Uint8Array => {
+/** Fewest turns of a cheapest path to each node by its last direction, worked out as far as it was asked for. */
+interface Turns {
+  readonly roots: ReadonlySet<number>;
+  readonly known: Uint8Array;
+  /** 255 = none. */
+  readonly least: Uint8Array;
+}
+const turnsBySweep = new WeakMap<Sweep, Turns>();
+
+const turnsOf = (sweep: Sweep): Turns => {
   const kept = turnsBySweep.get(sweep);
   if (kept) return kept;
-  const { network: n, dist, weights } = sweep;
-  const turns = new Uint8Array(n.nodeCount * DIRECTIONS).fill(NONE);
-  const start = roots(sweep);
-  const order: number[] = [];
-  for (let u = 0; u < n.nodeCount; u++) if (dist[u]! < Number.POSITIVE_INFINITY) order.push(u);
-  order.sort((a, b) => dist[a]! - dist[b]!);
-  for (const u of order)
-    for (let e = n.off[u]!; e < n.off[u + 1]!; e++) {
-      const v = n.to[e]!;
-      if (dist[u]! + weights[e]! !== dist[v]!) continue;
-      const d = directionOf(n, u, v);
-      let least = start.has(u) ? 0 : NONE;
-      for (let b = 0; b < DIRECTIONS; b++) {
-        const before = turns[u * DIRECTIONS + b]!;
-        if (before < NONE) least = Math.min(least, before + Number(b !== d));
-      }
-      if (least < turns[v * DIRECTIONS + d]!) turns[v * DIRECTIONS + d] = Math.min(least, NONE - 1);
+  const { nodeCount } = sweep.network;
+  const { dist, ties } = sweep;
+  const starts = sweep.sources.filter(
+    ({ node, cost, tie = 0 }) => dist[node] === cost && (ties === null || ties.dist[node] === tie),
+  );
+  const made: Turns = {
+    roots: new Set(starts.map((s) => s.node)),
+    known: new Uint8Array(nodeCount),
+    least: new Uint8Array(nodeCount * DIRECTIONS).fill(NONE),
+  };
+  turnsBySweep.set(sweep, made);
+  return made;
+};
+
+/** Works out the turns of a node and of everything on its cheapest ways. */
+const countTurns = (sweep: Sweep, target: number): Turns => {
+  const turns = turnsOf(sweep);
+  const { roots, known, least } = turns;
+  if (known[target] === 1) return turns;
+  const { network: n, dist } = sweep;
+  const order = [target];
+  known[target] = 1;
+  for (let i = 0; i < order.length; i++) {
+    const v = order[i]!;
+    for (let e = n.off[v]!; e < n.off[v + 1]!; e++) {
+      const u = n.to[e]!;
+      if (known[u] === 1 || !isOnWay(sweep, u, e, v)) continue;
+      known[u] = 1;
+      order.push(u);
     }
-  turnsBySweep.set(sweep, turns);
+  }
+  order.sort((a, b) => dist[a]! - dist[b]!);
+  for (const v of order)
+    for (let e = n.off[v]!; e < n.off[v + 1]!; e++) {
+      const u = n.to[e]!;
+      if (!isOnWay(sweep, u, e, v)) continue;
+      const d = directionOf(n, u, v);
+      let fewest = roots.has(u) ? 0 : NONE;
+      for (let b = 0; b < DIRECTIONS; b++) {
+        const before = least[u * DIRECTIONS + b]!;
+        if (before < NONE) fewest = Math.min(fewest, before + Number(b !== d));
+      }
+      if (fewest < least[v * DIRECTIONS + d]!) least[v * DIRECTIONS + d] = Math.min(fewest, NONE - 1);
+    }
   return turns;
 };
 
@@ -64,10 +97,9 @@ const comingTo = (turns: Uint8Array, u: number, d: number, budget: number): numb
  * by z, y, x, chosen from its end. From a source to the node; empty when the node was not reached.
  */
 export const pathTo = (sweep: Sweep, target: number): number[] => {
-  const { network: n, dist, weights } = sweep;
+  const { network: n, dist } = sweep;
   if (!(dist[target]! < Number.POSITIVE_INFINITY)) return [];
-  const turns = countTurns(sweep);
-  const start = roots(sweep);
+  const { roots: start, least: turns } = countTurns(sweep, target);
   const path = [target];
   let v = target;
   const least = Math.min(...turns.subarray(v * DIRECTIONS, (v + 1) * DIRECTIONS));
@@ -78,7 +110,7 @@ export const pathTo = (sweep: Sweep, target: number): number[] => {
     for (let e = n.off[v]!; e < n.off[v + 1]!; e++) {
       const u = n.to[e]!;
       const d = directionOf(n, u, v);
-      if (dist[u]! + weights[e]! !== dist[v]! || !arriving.includes(d)) continue;
+      if (!arriving.includes(d) || !isOnWay(sweep, u, e, v)) continue;
       if (best >= 0 && !before(n, u, best)) continue;
       const budget = turns[v * DIRECTIONS + d]!;
       const coming = comingTo(turns, u, d, budget);

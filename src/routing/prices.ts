@@ -85,8 +85,18 @@ const ratesOf = (p: CablePrices): { readonly perLength: readonly number[]; reado
   return { perLength, bores: perLength.map((_, cls) => boring.includes(cls as EdgeClass)) };
 };
 
+type EdgeCost = (n: number, e: number) => number;
+const costsByPrices = new WeakMap<Network, WeakMap<CablePrices, EdgeCost>>();
+
 /** Cost of edge `e` of node `n` for one cable type, whole 1/128 mill, at least 1. Linear in length, so that cutting an edge changes nothing. */
-export const edgeCost = (network: Network, prices: CablePrices): ((n: number, e: number) => number) => {
+export const edgeCost = (network: Network, prices: CablePrices): EdgeCost => {
+  const known = costsByPrices.get(network) ?? new WeakMap<CablePrices, EdgeCost>();
+  costsByPrices.set(network, known);
+  const cost = known.get(prices) ?? readEdgeCost(network, prices);
+  known.set(prices, cost);
+  return cost;
+};
+const readEdgeCost = (network: Network, prices: CablePrices): EdgeCost => {
   const { perLength, bores } = ratesOf(prices);
   const halfHole = Math.round((prices.hole * COST_PER_MILL) / 2);
   const studRate = network.faces.map((f) =>

@@ -6,22 +6,21 @@ import { type Id, isKnown, type Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import type { Candidate, Terms } from './candidate';
 import type { Choice, Problem, Spot } from './choice';
-import { feederPoints } from './feeder';
 import { factsOf, type HomeRunFacts } from './homeRunFacts';
-import { buildNetwork, nodeAt, pointOf } from './network';
+import { nodeAt, pointOf } from './network';
 import { blockersOf } from './networkBlockers';
 import { type FillOf, makePacker, type Packer } from './packing';
 import { applyPins, type Pinned, type Pins, pinnedPointsNamed, readPins } from './pins';
 import { makePricer, type Pricer } from './pricer';
 import { prune } from './prune';
-import { makeRoutes, type Routes } from './routes';
-import type { Share } from './share';
-import { type BoxSite, boxOnAt, boxSites, placeKey, turningPoints } from './sites';
+import { lengthsThatMatter, networkFor, type Roads, roadsIn } from './roads';
+import type { Routes } from './routes';
+import { ALONE, type Share, together } from './share';
+import { type BoxSite, boxOnAt, boxSites, placeKey } from './sites';
 import { type Cans, spliceCansOf } from './spliceCans';
-import { makeSpurs } from './spurs';
 import { panelEntries } from './terminals';
-import type { Assumed } from './types';
-import { cutInWays, newHomeRunWay, spliceCanWays, staysOnOldWay } from './waysNew';
+import type { Assumed, Network } from './types';
+import { barredFromCutIn, cutInWays, newHomeRunWay, spliceCanWays, staysOnOldWay } from './waysNew';
 import { oldWays } from './waysOld';
 
 /** Everything a question to routing comes down to, before anything is chosen. */
@@ -43,26 +42,12 @@ export interface Posed {
   readonly assumed: readonly Assumed[];
 }
 
-const limitsOf = (ask: RoutingAsk): number[] =>
-  [...new Set(ask.penalties.filter((p) => p.mills > 0).map((p) => p.limitIn))].sort((a, b) => a - b);
-
 const yes = (value: unknown): boolean => value === true || value === 'yes';
 const no = (value: unknown): boolean => value === false || value === 'no';
 
-const networkFor = (ask: RoutingAsk, facts: readonly HomeRunFacts[], share: Share): Routes => {
-  const { job, option, unit, grade } = ask;
-  const base = feederPoints(ask);
-  const first = buildNetwork(job, option, { points: base });
-  const routes = makeRoutes(first, option.enclosure, unit, share);
-  if (grade === 'live') return routes;
-  const points = turningPoints(first, routes, facts, limitsOf(ask));
-  if (points.length === 0) return routes;
-  return makeRoutes(buildNetwork(job, option, { points: [...base, ...points] }), option.enclosure, unit, share);
-};
-
-const sitesWithPins = (ask: RoutingAsk, routes: Routes, facts: readonly HomeRunFacts[], pins: Pins): BoxSite[] => {
+const sitesWithPins = ({ routes, kinds, may }: Roads, pins: Pins): BoxSite[] => {
   const { network } = routes;
-  const found = boxSites(network, routes, facts, ask.job.site, ask.option);
+  const found = boxSites(network, kinds, may);
   for (const at of pins.spots) {
     const node = nodeAt(network, at);
     if (node !== undefined && !found.some((s) => s.node === node))
@@ -106,31 +91,22 @@ const choicesOf = (
   });
 };
 
-/** All ways of all home runs, priced, as one problem of choice. */
-export const pose = (ask: RoutingAsk, share: Share): Posed => {
+/** What a question comes to before a manner of sharing is taken. */
+export interface Setting extends Pick<Posed, 'ask' | 'facts' | 'pins' | 'packer' | 'fill' | 'boxPrice'> {
+  /** Those that may be cut in. */
+  readonly cut: readonly HomeRunFacts[];
+  readonly network: Network;
+  readonly pricer: Pricer;
+  /** Manners of sharing to try. */
+  readonly shares: readonly Share[];
+}
+
+export const settingOf = (ask: RoutingAsk): Setting => {
   const { job, option, unit, boxes } = ask;
   const pricer = makePricer(unit);
-  const terms: Terms = {
-    job,
-    option,
-    practice: job.practice,
-    pricer,
-    racewayCounts: !no(job.code.amendments.racewayCountsIn6ft),
-    share,
-  };
   const pins = readPins(option);
   const facts = [...job.homeRuns].sort((a, b) => compareText(a.id, b.id)).flatMap((h) => factsOf(job, option, h) ?? []);
   const moved = facts.filter((f) => f.becomes !== null && f.becomes !== 'subpanel');
-  const routes = networkFor(ask, moved, share);
-  const { network } = routes;
-  const routesOf = (id: Id): Routes => {
-    const { through } = pins.of(id);
-    return through ? makeRoutes(network, option.enclosure, unit, share, through.points) : routes;
-  };
-  const spurs = makeSpurs(routes, unit);
-  const sites = sitesWithPins(ask, routes, moved, pins);
-  const cans = spliceCansOf(job, option, network);
-  const limits = limitsOf(ask);
   const fill: FillOf = (contents) => boxFillIn3(job.code.edition, { ...contents, yokes: [], fittings: 0 });
   const boxPrice = {
     box: (kind: BoxKind) => pricer.of(`box:${kind.size}`),
@@ -143,6 +119,29 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     boxPrice,
   );
   const fits = (f: HomeRunFacts) => packer.pack(packer.types.map((t) => (t.key === f.load.key ? 1 : 0))) !== null;
+  const cut = moved.filter((f) => barredFromCutIn(f) === null && fits(f));
+  const shares = ask.grade === 'live' || facts.length < 2 ? [ALONE] : [ALONE, together(facts.length)];
+  const network = networkFor(ask, pins, cut, shares);
+  return { ask, facts, pins, packer, fill, boxPrice, cut, network, pricer, shares };
+};
+
+/** All ways of all home runs, priced for one manner of sharing, as one problem of choice. */
+export const pose = (setting: Setting, share: Share): Posed => {
+  const { ask, pins, facts, network, packer, fill, boxPrice, pricer } = setting;
+  const { job, option } = ask;
+  const terms: Terms = {
+    job,
+    option,
+    practice: job.practice,
+    pricer,
+    racewayCounts: !no(job.code.amendments.racewayCountsIn6ft),
+    share,
+  };
+  const roads = roadsIn(network, ask, pins, setting.cut, share);
+  const { routes, spurs } = roads;
+  const sites = sitesWithPins(roads, pins);
+  const cans = spliceCansOf(job, option, network);
+  const limits = lengthsThatMatter(ask);
   const entries = panelEntries(network, option.enclosure).map((e) => e.node);
   const assumed: Assumed[] = [...network.assumed];
   const blockers = new Map<number, readonly Id[]>();
@@ -167,13 +166,13 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     const pinned = pins.of(f.id);
     if (f.becomes === null || f.becomes === 'subpanel')
       return applyPins(terms, pinned, spotAt, [staysOnOldWay(terms, f)], [], null);
-    const own = routesOf(f.id);
+    const own = roads.of(f.id);
     const old = oldWays(terms, own, f, pinned.through !== null);
-    const boxable = fits(f);
+    const boxable = setting.cut.includes(f) || barredFromCutIn(f) !== null;
     const ways = [
       ...old.candidates,
-      ...(boxable ? cutInWays(terms, own, spurs, sites, f, limits, old) : []),
-      ...spliceCanWays(terms, own, cans.offered.get(f.group.enclosure), f, limits),
+      ...(boxable ? cutInWays(terms, own, spurs, sites, f, limits(f), old) : []),
+      ...spliceCanWays(terms, own, cans.offered.get(f.group.enclosure), f, limits(f)),
     ];
     const because =
       !boxable && isKnown(f.homeRun.cable.size) ? say.becauseLarge({ size: f.homeRun.cable.size }) : old.because;
@@ -197,7 +196,7 @@ export const pose = (ask: RoutingAsk, share: Share): Posed => {
     terms,
     facts,
     routes,
-    routesOf,
+    routesOf: roads.of,
     pins,
     cans,
     sites: new Map(sites.map((s) => [`box ${s.key}`, s])),

@@ -45,15 +45,24 @@ const lengthsWhereOpen = (network: Network): Float64Array => {
 
 /** Least money, least length, or least length to the terminals inside the panel. */
 export type Variant = 'cheap' | 'short' | 'reach';
-/** Ways to the new panel, remembered: one cost sweep a cable type, one length sweep for all. */
+/** What the way of a variant from every node comes to, before it is drawn; Infinity = none. */
+export interface Reckoned {
+  /** 1/128 mill. */
+  readonly cost: Float64Array;
+  /** 1/64 in; closed drywall counts far longer on the shortest way. */
+  readonly length: Float64Array;
+}
+/** Ways to the new panel, remembered: a sweep a cable type and variant. */
 export interface Routes {
   readonly network: Network;
   readonly share: Share;
   readonly lengths: Float64Array;
   /** The way from a node, or null where none leads to the panel. */
   to(node: number, cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Way3 | null;
-  /** Nodes of the shortest way from a node to the panel. */
-  shortNodes(node: number): readonly number[];
+  reckon(cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Reckoned;
+  prices(cable: Cable, key: string, which: 'old' | 'new'): CablePrices;
+  /** Cost of every edge for a cable. */
+  weights(cable: Cable, key: string, which: 'old' | 'new'): Float64Array;
   /** Search length from the panel, 1/64 in; Infinity = not reached. */
   away(node: number): number;
 }
@@ -110,33 +119,31 @@ export const makeRoutes = (
   through: readonly Pt3[] = [],
 ): Routes => {
   const lengths = lengthsWhereOpen(network);
+  const trueLengths = lengthWeights(network);
   const entries: Source[] = panelEntries(network, panel).map(({ node, cost }) => ({ node, cost }));
   const waypoints = through.map((p) => nodeAt(network, p) ?? -1).reverse();
 
   /** Sweeps from the panel out: to the last waypoint, from it to the one before, … */
-  const chain = (weights: Float64Array, from: readonly Source[] = entries): Sweep[] => {
-    const sweeps = [sweep(network, weights, from)];
+  const chain = (weights: Float64Array, second: Float64Array | null, from: readonly Source[] = entries): Sweep[] => {
+    const go = (sources: readonly Source[]) => sweep(network, weights, sources, Number.POSITIVE_INFINITY, second);
+    const sweeps = [go(from)];
     for (const node of waypoints) {
-      const cost = node < 0 ? Number.POSITIVE_INFINITY : sweeps.at(-1)!.dist[node]!;
-      sweeps.push(sweep(network, weights, Number.isFinite(cost) ? [{ node, cost }] : []));
+      const { dist, ties } = sweeps.at(-1)!;
+      const cost = node < 0 ? Number.POSITIVE_INFINITY : dist[node]!;
+      sweeps.push(go(Number.isFinite(cost) ? [{ node, cost, tie: ties ? ties.dist[node]! : 0 }] : []));
     }
     return sweeps;
   };
-  const short = chain(lengths);
-  let reach: Sweep[] | null = null;
-  const cheap = new Map<string, Sweep[]>();
-  const sweepsFor = (cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Sweep[] => {
-    if (variant === 'short') return short;
-    if (variant === 'reach') {
-      reach ??= chain(lengths, deeper(network, panel));
-      return reach;
-    }
-    const known = cheap.get(`${which} ${key}`);
-    if (known) return known;
-    const made = chain(weigh(network, pricesOf(cable, unit, which, share)));
-    cheap.set(`${which} ${key}`, made);
-    return made;
-  };
+  const prices = kept((cable: Cable, which: 'old' | 'new') => pricesOf(cable, unit, which, share));
+  const weights = kept((cable: Cable, which: 'old' | 'new') => weigh(network, pricesOf(cable, unit, which, share)));
+  const priced = (cable: Cable, key: string, which: 'old' | 'new') => prices(`${which} ${key}`, cable, which);
+  const weighed = (cable: Cable, key: string, which: 'old' | 'new') => weights(`${which} ${key}`, cable, which);
+  const swept = kept((variant: Variant, costs: Float64Array): Sweep[] => {
+    if (variant === 'cheap') return chain(costs, trueLengths);
+    return chain(lengths, costs, variant === 'reach' ? deeper(network, panel) : entries);
+  });
+  const sweepsFor = (cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Sweep[] =>
+    swept(`${which} ${key} ${variant}`, variant, weighed(cable, key, which));
 
   const nodesFrom = (sweeps: readonly Sweep[], node: number): number[] => {
     const nodes: number[] = [];
@@ -150,22 +157,37 @@ export const makeRoutes = (
     return nodes;
   };
 
-  const ways = new Map<string, Way3 | null>();
+  const ways = kept((node: number, cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Way3 | null => {
+    const nodes = nodesFrom(sweepsFor(cable, key, which, variant), node);
+    return nodes.length === 0 ? null : wayAlong(network, nodes, cable, which, priced(cable, key, which));
+  });
+  let bare: Sweep[] | null = null;
   return {
     network,
     share,
     lengths,
-    to: (node, cable, key, which, variant) => {
-      const name = `${node} ${which} ${key} ${variant}`;
-      const known = ways.get(name);
-      if (known !== undefined) return known;
-      const nodes = nodesFrom(sweepsFor(cable, key, which, variant), node);
-      const way =
-        nodes.length === 0 ? null : wayAlong(network, nodes, cable, which, pricesOf(cable, unit, which, share));
-      ways.set(name, way);
-      return way;
+    to: (node, cable, key, which, variant) =>
+      ways(`${node} ${which} ${key} ${variant}`, node, cable, key, which, variant),
+    reckon: (cable, key, which, variant) => {
+      const { dist, ties } = sweepsFor(cable, key, which, variant).at(-1)!;
+      return variant === 'cheap' ? { cost: dist, length: ties!.dist } : { cost: ties!.dist, length: dist };
     },
-    shortNodes: (node) => nodesFrom(short, node),
-    away: (node) => short.at(-1)!.dist[node]!,
+    prices: priced,
+    weights: weighed,
+    away: (node) => {
+      bare ??= chain(lengths, null);
+      return bare.at(-1)!.dist[node]!;
+    },
+  };
+};
+
+/** Remembers what was made under each name. */
+const kept = <A extends readonly unknown[], T>(make: (...args: A) => T): ((name: string, ...args: A) => T) => {
+  const known = new Map<string, T>();
+  return (name, ...args) => {
+    if (known.has(name)) return known.get(name) as T;
+    const made = make(...args);
+    known.set(name, made);
+    return made;
   };
 };

@@ -1,4 +1,4 @@
-import { strictlyInside } from '../geometry/polygon';
+import { insideParts, strictlyInside } from '../geometry/polygon';
 import type { Build, Site } from '../job/schema';
 import { areaAt, solids, type WallFace, wallFaces } from '../job/site';
 import type { Id, Pt, Pt3, U } from '../units/types';
@@ -10,16 +10,23 @@ const STANDS_BELOW_IN = 24;
 
 export type BoxOn = 'joist' | 'wall';
 
+export interface SpotCheck {
+  readonly may: (point: Pt3, on: BoxOn, faceId: Id | null) => boolean;
+  /** Where between two points the answer may turn, as shares of the way. */
+  readonly turns: (from: Pt3, to: Pt3) => number[];
+}
+
 /**
  * May a splice box hang here and stay reachable (314.29) after the finishing? On a joist under open joists or lay-in,
  * not in a panned return or blocked bay, not over a thing that stands there; on a wall only if it is not closed later.
  * What is not known is not offered.
  */
-export const makeSpotCheck = (site: Site, moves: Parameters<typeof solids>[2]) => {
+export const makeSpotCheck = (site: Site, moves: Parameters<typeof solids>[2]): SpotCheck => {
   const later = new Map<Id, WallFace>(wallFaces(site, 'after').map((f) => [f.id, f]));
   const standing = solids(site, 'after', moves).filter((s) => s.blocksSpace && !s.stored && s.fromZ < STANDS_BELOW_IN);
   const bays = site.bays.filter((b) => b.state !== 'insulated');
-  return (point: Pt3, on: BoxOn, faceId: Id | null): boolean => {
+  const outlines = [...standing, ...bays, ...site.areas].map((x) => x.outline);
+  const may = (point: Pt3, on: BoxOn, faceId: Id | null): boolean => {
     const p: Pt = [point[0], point[1]];
     if (standing.some((s) => s.toZ <= point[2] && strictlyInside(p, s.outline))) return false;
     if (on === 'wall') {
@@ -30,4 +37,12 @@ export const makeSpotCheck = (site: Site, moves: Parameters<typeof solids>[2]) =
     const cover = areaAt(site, p)?.state.after.cover;
     return cover === 'open joists' || cover === 'lay-in';
   };
+  const turns = (from: Pt3, to: Pt3): number[] => {
+    const [a, b]: [Pt, Pt] = [
+      [from[0], from[1]],
+      [to[0], to[1]],
+    ];
+    return outlines.flatMap((outline) => insideParts(a, b, outline).flat()).filter((t) => t > 0 && t < 1);
+  };
+  return { may, turns };
 };

@@ -36,19 +36,24 @@ const span = (weights: Float64Array): readonly [least: number, most: number] => 
 /** Most buckets in the ring: a far start cost must not ask for more memory than the graph itself. */
 const MOST_BUCKETS = 1 << 17;
 
-/** Costs of every node from the cheapest source. Nodes dearer than `limit` may be left unreached. */
+/**
+ * Costs of every node from the cheapest source; with a second measure, the least of that among the cheapest. Nodes
+ * dearer than `limit` may be left unreached.
+ */
 export const sweep = (
   network: Network,
   weights: Float64Array,
   sources: readonly Source[],
   limit = Number.POSITIVE_INFINITY,
+  second: Float64Array | null = null,
 ): Sweep => {
   const { off, to, nodeCount } = network;
   const dist = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
+  const ties = second ? { weights: second, dist: new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY) } : null;
   const [least, most] = span(weights);
   const lowest = Math.min(...sources.map((s) => s.cost), Number.POSITIVE_INFINITY);
   const highest = Math.max(...sources.map((s) => s.cost), 0);
-  if (sources.length === 0) return { network, weights, sources, dist };
+  if (sources.length === 0) return { network, weights, sources, dist, ties };
   const widest = Math.max(most, highest - lowest);
   const width = Math.max(least, most / 1024, widest / (MOST_BUCKETS - 4));
   let buckets = 4;
@@ -67,9 +72,11 @@ export const sweep = (
     head[bucket] = used++;
     waiting++;
   };
-  for (const { node, cost } of sources) {
-    if (cost >= dist[node]! || cost > limit) continue;
+  for (const { node, cost, tie = 0 } of sources) {
+    const nearer = cost < dist[node]! || (ties !== null && cost === dist[node] && tie < ties.dist[node]!);
+    if (!nearer || cost > limit) continue;
     dist[node] = cost;
+    if (ties) ties.dist[node] = tie;
     push(node, cost);
   }
   let bucket = 0;
@@ -89,12 +96,16 @@ export const sweep = (
       for (let e = off[u]!; e < off[u + 1]!; e++) {
         const v = to[e]!;
         const through = cost + weights[e]!;
-        if (through < dist[v]! && through <= limit) {
-          dist[v] = through;
-          push(v, through);
-        }
+        if (through > dist[v]! || through > limit) continue;
+        if (ties) {
+          const tie = ties.dist[u]! + ties.weights[e]!;
+          if (through === dist[v] && tie >= ties.dist[v]!) continue;
+          ties.dist[v] = tie;
+        } else if (through === dist[v]) continue;
+        dist[v] = through;
+        push(v, through);
       }
     }
   }
-  return { network, weights, sources, dist };
+  return { network, weights, sources, dist, ties };
 };

@@ -112,6 +112,8 @@ export interface Source {
   readonly node: number;
   /** 1/128 mill. */
   readonly cost: number;
+  /** What it starts with of the second measure, by which ties fall. */
+  readonly tie?: number;
 }
 /** One-to-all costs. Parents are not kept: `pathTo` derives them by a fixed rule. */
 export interface Sweep {
@@ -119,6 +121,12 @@ export interface Sweep {
   readonly weights: Float64Array;
   readonly sources: readonly Source[];
   /** 1/128 mill (or 1/64 in with length weights); Infinity = not reached. */
+  readonly dist: Float64Array;
+  /** A second measure of every edge, least among what is equally cheap: length beside cost, or cost beside length. */
+  readonly ties: Ties | null;
+}
+export interface Ties {
+  readonly weights: Float64Array;
   readonly dist: Float64Array;
 }
 

@@ -8,7 +8,7 @@ import { besideSpliced, type Candidate, candidate, item, newCableItems, splices,
 import { BACK_FROM_CUT_IN } from './cutIn';
 import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
-import type { Routes, Variant } from './routes';
+import type { Routes, Variant, Way3 } from './routes';
 import { type BoxSite, placeKey } from './sites';
 import type { Spurs } from './spurs';
 import type { Assumed } from './types';
@@ -26,10 +26,12 @@ export const barredFromCutIn = (f: HomeRunFacts): string | null => {
 /** The routes worth having from a place: the cheapest, and the shortest where only it keeps within an AFCI length. */
 const variants = (routes: Routes, node: number, f: HomeRunFacts, limits: readonly In[]) => {
   const cheap = routes.to(node, f.newCable, f.type, 'new', 'cheap');
+  if (!cheap) return [];
+  const found: { variant: Variant; way: Way3 }[] = [{ variant: 'cheap', way: cheap }];
+  const over = limits.filter((limit) => cheap.length > limit);
+  if (over.length === 0) return found;
   const short = routes.to(node, f.newCable, f.type, 'new', 'short');
-  const found: { variant: Variant; way: NonNullable<typeof cheap> }[] = cheap ? [{ variant: 'cheap', way: cheap }] : [];
-  if (short && (!cheap || limits.some((limit) => cheap.length > limit && short.length <= limit)))
-    found.push({ variant: 'short', way: short });
+  if (short && over.some((limit) => short.length <= limit)) found.push({ variant: 'short', way: short });
   return found;
 };
 

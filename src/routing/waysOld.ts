@@ -1,4 +1,3 @@
-import { canRunOnUndersides } from '../calculations/supports';
 import type { Leg, Reach } from '../facts/result';
 import { formatFeetInches } from '../units/length';
 import { isKnown, type Pt3 } from '../units/types';
@@ -11,6 +10,7 @@ import type { HomeRunFacts } from './homeRunFacts';
 import { faceFor, meetsAt, onFaceOf } from './panelPlace';
 import { firstShort, neededInside, type ReachPart, reachOf, SHEATH_INSIDE_IN } from './reach';
 import type { Routes, Way3 } from './routes';
+import { oldKey } from './spurs';
 import type { RunPoint } from './types';
 
 /** Ways that keep the old cable to the new panel, and why there are none. */
@@ -152,9 +152,8 @@ const reuseWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
   const face = faceFor(terms.job.site, panel);
   if (!start || !face) return none(unknown ?? say.becauseNoPath());
   const { cable } = f.homeRun;
-  const key = `${cable.kind} ${canRunOnUndersides(cable)}`;
   const tried = (['cheap', 'short', 'reach'] as const).flatMap((variant) => {
-    const way = routes.to(start.node, cable, key, 'old', variant);
+    const way = routes.to(start.node, cable, oldKey(f), 'old', variant);
     if (!way) return [];
     const reach = reachOf({
       sheath: start.chain,
