@@ -2,19 +2,17 @@
  * npm run --silent plan -- FILE|FOLDER [--option ID] [--quick] [--json]
  * stdout is the result only. Exit code 0 planned, 2 bad input, 1 a bug.
  */
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { Plan, Result } from '../src/facts/result';
+import type { Output, Plan, Result } from '../src/facts/result';
 import { openJob } from '../src/job/parse';
 import type { Job } from '../src/job/schema';
 import { planJob, proveJob } from '../src/plan/planJob';
 import type { Fault } from '../src/units/fault';
 import { formatDollars } from '../src/units/money';
-import { compareText } from '../src/units/order';
+import { err, ok } from '../src/units/result';
+import { fault, jobFiles, readText } from './readText';
 import { createSolver } from './solver';
 
-const fault = (type: string, path: string, say: string): Fault => ({ error: { type, path, say } });
 const isFault = (o: Result | Fault): o is Fault => 'error' in o;
 
 interface Flags {
@@ -33,14 +31,6 @@ const planText = async (text: string, flags: Flags): Promise<{ job: Job | null; 
   const ask = option === undefined ? {} : { options: [option] };
   return { job, output: flags.quick ? planJob(job, ask) : await proveJob(job, ask, await createSolver()) };
 };
-
-const jobFiles = (path: string): { name: string; path: string }[] =>
-  statSync(path).isDirectory()
-    ? readdirSync(path)
-        .filter((name) => name.endsWith('.job.json'))
-        .sort(compareText)
-        .map((name) => ({ name, path: join(path, name) }))
-    : [{ name: path, path }];
 
 /** One row a job: the recommended option, or the one asked for, or the first with what stops it. */
 const COLUMNS = ['file', 'option', 'price', 'range', 'labor h', 'outage h', 'spliced', 'boxes', 'AFCI', 'stops'];
@@ -72,51 +62,65 @@ const table = (rows: readonly (readonly string[])[]): string => {
     .join('\n');
 };
 
-const main = async (): Promise<number> => {
-  const { values, positionals } = parseArgs({
-    allowPositionals: true,
-    options: {
-      option: { type: 'string' },
-      quick: { type: 'boolean', default: false },
-      json: { type: 'boolean', default: false },
-    },
-  });
-  const print = (o: unknown) => console.log(JSON.stringify(o, null, 2));
+const OPTIONS = {
+  option: { type: 'string' },
+  quick: { type: 'boolean', default: false },
+  json: { type: 'boolean', default: false },
+} as const;
+
+const BAD_USE = /^ERR_PARSE_ARGS/;
+const readArguments = (args: readonly string[]) => {
+  try {
+    const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: OPTIONS });
+    const [path] = positionals;
+    return path !== undefined && positionals.length === 1
+      ? ok({ path, ...values })
+      : err(fault('usage', '', 'Name one job file or one folder.'));
+  } catch (e) {
+    if (!BAD_USE.test((e as { code?: string }).code ?? '')) throw e;
+    return err(fault('usage', '', (e as Error).message));
+  }
+};
+
+const printed = (o: Output): string => JSON.stringify(o, null, 2);
+
+const main = async (args: readonly string[]): Promise<number> => {
+  const read = readArguments(args);
+  const json = read.ok ? read.value.json : args.includes('--json');
   const refuse = (f: Fault): number => {
-    if (values.json) print(f);
+    if (json) console.log(printed(f));
     else console.error(f.error.say);
     return 2;
   };
-  const path = positionals[0];
-  if (path === undefined || positionals.length > 1)
-    return refuse(fault('usage', '', 'Name one job file or one folder.'));
-  const stat = statSync(path, { throwIfNoEntry: false });
-  if (!stat) return refuse(fault('no-such-file', '', `There is no ${path}.`));
+  if (!read.ok) return refuse(read.error);
+  const { path, option, quick } = read.value;
+  const found = jobFiles(path);
+  if (!found.ok) return refuse(found.error);
+  const { folder } = found.value;
   const files: { file: string; output: Result | Fault }[] = [];
   const rows: string[][] = [];
-  for (const { name, path: at } of jobFiles(path)) {
-    const { job, output } = await planText(readFileSync(at, 'utf8'), { option: values.option, quick: values.quick });
+  for (const { name, path: at } of found.value.files) {
+    const text = readText(at);
+    const { job, output } = text.ok ? await planText(text.value, { option, quick }) : { job: null, output: text.error };
     files.push({ file: name, output });
     rows.push(row(name, job, output));
   }
   const [only] = files;
-  if (files.length === 0) return refuse(fault('no-jobs', '', `${path} holds no *.job.json.`));
-  if (values.json) print(stat.isDirectory() ? { files } : only!.output);
+  if (!only) return refuse(fault('no-jobs', '', `${path} holds no *.job.json.`));
+  if (json) console.log(printed(folder ? { files } : only.output));
   else {
     console.log(table(rows));
-    for (const { output } of files) if (!stat.isDirectory() && !isFault(output)) console.log(`\n${output.advice.say}`);
+    if (!folder && !isFault(only.output)) console.log(`\n${only.output.advice.say}`);
   }
   return files.some(({ output }) => isFault(output)) ? 2 : 0;
 };
 
-const BAD_USE = /^ERR_PARSE_ARGS/;
-main().then(
+main(process.argv.slice(2)).then(
   (code) => {
     process.exitCode = code;
   },
   (e: unknown) => {
-    const code = (e as { code?: string }).code ?? '';
-    console.error(BAD_USE.test(code) ? (e as Error).message : e);
-    process.exitCode = BAD_USE.test(code) ? 2 : 1;
+    console.error(e);
+    process.exitCode = 1;
   },
 );
