@@ -54,7 +54,7 @@ export const makePlaceCheck = (network: Network, routes: Routes, site: Site, opt
 };
 
 /** One column a kind of home run: its cheapest cut-in at each node; and one more for each length it is charged beyond. */
-const columnsOf = ({ spur, cheap, short, limits }: CutInKind): ((node: number) => number)[] => [
+export const columnsOf = ({ spur, cheap, short, limits }: CutInKind): ((node: number) => number)[] => [
   (n) => spur.cost[n]! + cheap.cost[n]!,
   ...limits.map((limit) => (n: number) => {
     if (cheap.length[n]! <= limit) return spur.cost[n]! + cheap.cost[n]!;

@@ -1,4 +1,4 @@
-import { insideParts, strictlyInside } from '../geometry/polygon';
+import { bounds, insideParts, strictlyInside } from '../geometry/polygon';
 import type { Build, Site } from '../job/schema';
 import { areaAt, solids, type WallFace, wallFaces } from '../job/site';
 import type { Id, Pt, Pt3, U } from '../units/types';
@@ -37,12 +37,21 @@ export const makeSpotCheck = (site: Site, moves: Parameters<typeof solids>[2]): 
     const cover = areaAt(site, p)?.state.after.cover;
     return cover === 'open joists' || cover === 'lay-in';
   };
+  const boxes = outlines.map((outline) => ({ outline, box: bounds(outline) }));
   const turns = (from: Pt3, to: Pt3): number[] => {
     const [a, b]: [Pt, Pt] = [
       [from[0], from[1]],
       [to[0], to[1]],
     ];
-    return outlines.flatMap((outline) => insideParts(a, b, outline).flat()).filter((t) => t > 0 && t < 1);
+    const near = ({ box }: (typeof boxes)[number]) =>
+      Math.max(a[0], b[0]) >= box.minX &&
+      Math.min(a[0], b[0]) <= box.maxX &&
+      Math.max(a[1], b[1]) >= box.minY &&
+      Math.min(a[1], b[1]) <= box.maxY;
+    return boxes
+      .filter(near)
+      .flatMap(({ outline }) => insideParts(a, b, outline).flat())
+      .filter((t) => t > 0 && t < 1);
   };
   return { may, turns };
 };
