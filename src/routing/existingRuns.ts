@@ -17,13 +17,18 @@ export interface ExistingPath {
 /** Float noise off: far under 1/64 in, and exact for whole parts of it. */
 const clean = (x: number): number => Math.round(x * 2 ** 20) / 2 ** 20;
 
-/** Length of a path up to each of its corners. */
-const chainages = (path: readonly Pt3[]): In[] => {
+const chainagesByPath = new WeakMap<readonly Pt3[], readonly In[]>();
+
+/** Length of a path up to each of its corners; kept, since a path is asked for many points. */
+const chainages = (path: readonly Pt3[]): readonly In[] => {
+  const known = chainagesByPath.get(path);
+  if (known) return known;
   const list = [0];
   for (let i = 1; i < path.length; i++) {
     const [a, b] = [path[i - 1]!, path[i]!];
     list.push(list[i - 1]! + Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]));
   }
+  chainagesByPath.set(path, list);
   return list;
 };
 

@@ -12,6 +12,8 @@ const directionOf = (n: Network, a: number, b: number): number => {
 };
 
 const NONE = 255;
+/** Turns beyond 254 are not told apart: a way in steps along a long sloped wall has more. */
+const oneMore = (turns: number, turning: boolean): number => Math.min(turns + Number(turning), NONE - 1);
 
 /** Is the way over node u and edge e (from u, or to it: edges weigh alike both ways) a cheapest one to node v? */
 const isOnWay = ({ dist, weights, ties }: Sweep, u: number, e: number, v: number): boolean =>
@@ -69,9 +71,9 @@ const countTurns = (sweep: Sweep, target: number): Turns => {
       let fewest = roots.has(u) ? 0 : NONE;
       for (let b = 0; b < DIRECTIONS; b++) {
         const before = least[u * DIRECTIONS + b]!;
-        if (before < NONE) fewest = Math.min(fewest, before + Number(b !== d));
+        if (before < NONE) fewest = Math.min(fewest, oneMore(before, b !== d));
       }
-      if (fewest < least[v * DIRECTIONS + d]!) least[v * DIRECTIONS + d] = Math.min(fewest, NONE - 1);
+      if (fewest < least[v * DIRECTIONS + d]!) least[v * DIRECTIONS + d] = fewest;
     }
   return turns;
 };
@@ -87,7 +89,7 @@ const comingTo = (turns: Uint8Array, u: number, d: number, budget: number): numb
   const found: number[] = [];
   for (let b = 0; b < DIRECTIONS; b++) {
     const spent = turns[u * DIRECTIONS + b]!;
-    if (spent < NONE && Math.min(spent + Number(b !== d), NONE - 1) === budget) found.push(b);
+    if (spent < NONE && oneMore(spent, b !== d) === budget) found.push(b);
   }
   return found;
 };

@@ -119,5 +119,14 @@ export const weigh = (network: Network, prices: CablePrices): Float64Array => {
   return weights;
 };
 
-/** Length of every edge, 1/64 in, at least 1. */
-export const lengthWeights = (network: Network): Float64Array => Float64Array.from(network.len, (l) => Math.max(1, l));
+const lengthsByNetwork = new WeakMap<Network, Float64Array>();
+
+/** Length of every edge, 1/64 in, at least 1. One array a network: not to be written to. */
+export const lengthWeights = (network: Network): Float64Array => {
+  const known = lengthsByNetwork.get(network);
+  if (known) return known;
+  const lengths = new Float64Array(network.len);
+  for (let e = 0; e < lengths.length; e++) if (lengths[e]! < 1) lengths[e] = 1;
+  lengthsByNetwork.set(network, lengths);
+  return lengths;
+};

@@ -16,7 +16,7 @@ import { prune } from './prune';
 import { lengthsThatMatter, networkFor, type Roads, roadsIn } from './roads';
 import type { Routes } from './routes';
 import { ALONE, type Share, together } from './share';
-import { type BoxSite, boxOnAt, boxSites, placeKey } from './sites';
+import { type BoxSite, boxOnAt, boxSites, makePlaceCheck, type PlaceCheck, placeKey } from './sites';
 import { type Cans, spliceCansOf } from './spliceCans';
 import { panelEntries } from './terminals';
 import type { Assumed, Network } from './types';
@@ -96,6 +96,7 @@ export interface Setting extends Pick<Posed, 'ask' | 'facts' | 'pins' | 'packer'
   /** Those that may be cut in. */
   readonly cut: readonly HomeRunFacts[];
   readonly network: Network;
+  readonly may: PlaceCheck;
   readonly pricer: Pricer;
   /** Manners of sharing to try. */
   readonly shares: readonly Share[];
@@ -122,7 +123,8 @@ export const settingOf = (ask: RoutingAsk): Setting => {
   const cut = moved.filter((f) => barredFromCutIn(f) === null && fits(f));
   const shares = ask.grade === 'live' || facts.length < 2 ? [ALONE] : [ALONE, together(facts.length)];
   const network = networkFor(ask, pins, cut, shares);
-  return { ask, facts, pins, packer, fill, boxPrice, cut, network, pricer, shares };
+  const may = makePlaceCheck(network, job.site, option);
+  return { ask, facts, pins, packer, fill, boxPrice, cut, network, may, pricer, shares };
 };
 
 /** All ways of all home runs, priced for one manner of sharing, as one problem of choice. */
@@ -137,7 +139,7 @@ export const pose = (setting: Setting, share: Share): Posed => {
     racewayCounts: !no(job.code.amendments.racewayCountsIn6ft),
     share,
   };
-  const roads = roadsIn(network, ask, pins, setting.cut, share);
+  const roads = roadsIn(network, ask, pins, setting.cut, share, setting.may);
   const { routes, spurs } = roads;
   const sites = sitesWithPins(roads, pins);
   const cans = spliceCansOf(job, option, network);

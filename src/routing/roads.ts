@@ -37,8 +37,9 @@ export const roadsIn = (
   pins: Pins,
   cut: readonly HomeRunFacts[],
   share: Share,
+  may: PlaceCheck,
 ): Roads => {
-  const { job, option, unit } = ask;
+  const { option, unit } = ask;
   const routes = makeRoutes(network, option.enclosure, unit, share);
   const own = new Map<Id, Routes>();
   const of = (id: Id): Routes => {
@@ -50,7 +51,7 @@ export const roadsIn = (
   };
   const spurs = makeSpurs(routes);
   const kinds = cutInKinds(cut, (f) => of(f.id), spurs, lengthsThatMatter(ask));
-  return { routes, of, spurs, kinds, may: makePlaceCheck(network, routes, job.site, option) };
+  return { routes, of, spurs, kinds, may };
 };
 
 /**
@@ -67,9 +68,7 @@ export const networkFor = (
   const base = [...feederPoints(ask), ...cut.flatMap(endsOfCutIn)];
   const first = buildNetwork(job, option, { points: base });
   if (grade === 'live' || cut.length === 0) return first;
-  const points = shares.flatMap((share) => {
-    const { kinds, may } = roadsIn(first, ask, pins, cut, share);
-    return turningPoints(first, kinds, may);
-  });
+  const may = makePlaceCheck(first, job.site, option);
+  const points = shares.flatMap((share) => turningPoints(first, roadsIn(first, ask, pins, cut, share, may).kinds, may));
   return points.length === 0 ? first : buildNetwork(job, option, { points: [...base, ...points] });
 };

@@ -35,11 +35,13 @@ const CLOSED: ReadonlySet<number> = new Set([
   EDGE.unknownWallUp,
   EDGE.unknownWallAcross,
 ]);
+const openLengths = new WeakMap<Network, Float64Array>();
 const lengthsWhereOpen = (network: Network): Float64Array => {
-  const weights = lengthWeights(network);
-  weights.forEach((w, e) => {
-    if (CLOSED.has(network.cls[e]!)) weights[e] = w * 1024;
-  });
+  const known = openLengths.get(network);
+  if (known) return known;
+  const weights = Float64Array.from(lengthWeights(network));
+  for (let e = 0; e < weights.length; e++) if (CLOSED.has(network.cls[e]!)) weights[e] = weights[e]! * 1024;
+  openLengths.set(network, weights);
   return weights;
 };
 
@@ -63,8 +65,6 @@ export interface Routes {
   prices(cable: Cable, key: string, which: 'old' | 'new'): CablePrices;
   /** Cost of every edge for a cable. */
   weights(cable: Cable, key: string, which: 'old' | 'new'): Float64Array;
-  /** Search length from the panel, 1/64 in; Infinity = not reached. */
-  away(node: number): number;
 }
 
 /** Nothing is bought for a cable that is already there; it is pulled, stapled and bored for like a new one. */
@@ -161,7 +161,6 @@ export const makeRoutes = (
     const nodes = nodesFrom(sweepsFor(cable, key, which, variant), node);
     return nodes.length === 0 ? null : wayAlong(network, nodes, cable, which, priced(cable, key, which));
   });
-  let bare: Sweep[] | null = null;
   return {
     network,
     share,
@@ -174,10 +173,6 @@ export const makeRoutes = (
     },
     prices: priced,
     weights: weighed,
-    away: (node) => {
-      bare ??= chain(lengths, null);
-      return bare.at(-1)!.dist[node]!;
-    },
   };
 };
 

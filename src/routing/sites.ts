@@ -2,9 +2,11 @@ import type { Option, Site } from '../job/schema';
 import type { Pt3 } from '../units/types';
 import type { CutInKind } from './cutInKinds';
 import { pointOf } from './network';
-import type { Routes } from './routes';
+import { lengthWeights } from './prices';
 import { skyline } from './skyline';
 import { type BoxOn, makeSpotCheck } from './spots';
+import { sweep } from './sweep';
+import { panelEntries } from './terminals';
 import { LAYER, type Network } from './types';
 
 /** A place a splice box may hang. */
@@ -35,14 +37,16 @@ export interface PlaceCheck {
   /** Where between two points the answer may turn, as shares of the way. */
   turns(from: Pt3, to: Pt3): number[];
 }
-export const makePlaceCheck = (network: Network, routes: Routes, site: Site, option: Option): PlaceCheck => {
+export const makePlaceCheck = (network: Network, site: Site, option: Option): PlaceCheck => {
   const { may, turns } = makeSpotCheck(site, option.moves);
   const known = new Int8Array(network.nodeCount);
   const point = (on: number, p: Pt3): boolean => {
     const face = network.face[on]!;
     return network.layer[on] !== LAYER.loose && may(p, boxOnAt(network, on), face < 0 ? null : network.faces[face]!.id);
   };
-  const find = (node: number) => routes.away(node) >= FROM_PANEL_IN * 64 && point(node, pointOf(network, node));
+  const entries = panelEntries(network, option.enclosure);
+  const away = sweep(network, lengthWeights(network), entries, FROM_PANEL_IN * 64).dist;
+  const find = (node: number) => away[node]! >= FROM_PANEL_IN * 64 && point(node, pointOf(network, node));
   return {
     point,
     turns,
@@ -70,11 +74,16 @@ export const boxSites = (network: Network, kinds: readonly CutInKind[], may: Pla
   const columns = kinds.flatMap(columnsOf);
   const nodes: number[] = [];
   for (let n = 0; n < network.nodeCount; n++)
-    if (kinds.some((k) => k.spur.cost[n]! + k.cheap.cost[n]! < Number.POSITIVE_INFINITY) && may.node(n)) nodes.push(n);
+    if (kinds.some((k) => k.spur.cost[n]! + k.cheap.cost[n]! < Number.POSITIVE_INFINITY)) nodes.push(n);
   nodes.sort(
     (a, b) => network.x[a]! - network.x[b]! || network.y[a]! - network.y[b]! || network.z[a]! - network.z[b]! || a - b,
   );
-  return skyline(nodes.map((n) => Float64Array.from(columns, (column) => column(n)))).map((i): BoxSite => {
+  const rows = nodes.map((n) => {
+    const row = new Float64Array(columns.length);
+    for (let k = 0; k < row.length; k++) row[k] = columns[k]!(n);
+    return row;
+  });
+  return skyline(rows, (i) => may.node(nodes[i]!)).map((i): BoxSite => {
     const node = nodes[i]!;
     return { key: placeKey(network, node), node, point: pointOf(network, node), on: boxOnAt(network, node) };
   });

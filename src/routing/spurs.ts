@@ -87,7 +87,7 @@ export const makeSpurs = (routes: Routes): Spurs => {
     const byMoney = lacks.map(({ node, lack }) => ({ node, cost: 0, tie: lack }));
     const byLength = lacks.map(({ node, lack }) => ({ node, cost: lack }));
     return [
-      sweep(network, weights(f), byMoney, Number.POSITIVE_INFINITY, lengths),
+      sweep(network, weights(f), byMoney, Number.POSITIVE_INFINITY, lengths, Math.round(most * 64)),
       sweep(network, lengths, byLength, Math.round(most * 64), weights(f)),
     ];
   };

@@ -5,32 +5,35 @@ import type { Network, Source, Sweep } from './types';
  * changes the time and never the answer. All costs are whole numbers.
  */
 
-interface Pool {
-  value: Int32Array;
-  key: Float64Array;
-  next: Int32Array;
-}
-const emptyPool = (size: number): Pool => ({
-  value: new Int32Array(size),
-  key: new Float64Array(size),
-  next: new Int32Array(size),
-});
-const grown = (pool: Pool): Pool => {
-  const larger = emptyPool(pool.value.length * 2);
-  larger.value.set(pool.value);
-  larger.key.set(pool.key);
-  larger.next.set(pool.next);
-  return larger;
+/** Items waiting in buckets, as linked lists. One pool serves all sweeps, one after the other. */
+const pool = { value: new Int32Array(0), key: new Float64Array(0), next: new Int32Array(0) };
+const growPool = (size: number): void => {
+  if (pool.value.length >= size) return;
+  const { value, key, next } = pool;
+  pool.value = new Int32Array(size);
+  pool.key = new Float64Array(size);
+  pool.next = new Int32Array(size);
+  pool.value.set(value);
+  pool.key.set(key);
+  pool.next.set(next);
 };
 
-const span = (weights: Float64Array): readonly [least: number, most: number] => {
+type Span = readonly [least: number, most: number];
+const spans = new WeakMap<Float64Array, Span>();
+/** Weights are not written to once they are swept over. */
+const spanOf = (weights: Float64Array): Span => {
+  const known = spans.get(weights);
+  if (known) return known;
   let least = Number.POSITIVE_INFINITY;
   let most = 1;
-  for (const w of weights) {
+  for (let e = 0; e < weights.length; e++) {
+    const w = weights[e]!;
     if (w < least) least = w;
     if (w > most) most = w;
   }
-  return [Math.min(least, most), most];
+  const span: Span = [Math.min(least, most), most];
+  spans.set(weights, span);
+  return span;
 };
 
 /** Most buckets in the ring: a far start cost must not ask for more memory than the graph itself. */
@@ -38,7 +41,7 @@ const MOST_BUCKETS = 1 << 17;
 
 /**
  * Costs of every node from the cheapest source; with a second measure, the least of that among the cheapest. Nodes
- * dearer than `limit` may be left unreached.
+ * dearer than `limit` may be left unreached; ways that take more than `mostTie` of the second measure are not taken.
  */
 export const sweep = (
   network: Network,
@@ -46,11 +49,12 @@ export const sweep = (
   sources: readonly Source[],
   limit = Number.POSITIVE_INFINITY,
   second: Float64Array | null = null,
+  mostTie = Number.POSITIVE_INFINITY,
 ): Sweep => {
   const { off, to, nodeCount } = network;
   const dist = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
   const ties = second ? { weights: second, dist: new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY) } : null;
-  const [least, most] = span(weights);
+  const [least, most] = spanOf(weights);
   const lowest = Math.min(...sources.map((s) => s.cost), Number.POSITIVE_INFINITY);
   const highest = Math.max(...sources.map((s) => s.cost), 0);
   if (sources.length === 0) return { network, weights, sources, dist, ties };
@@ -60,11 +64,11 @@ export const sweep = (
   while (buckets < Math.ceil(widest / width) + 2) buckets *= 2;
   const mask = buckets - 1;
   const head = new Int32Array(buckets).fill(-1);
-  let pool = emptyPool(weights.length + nodeCount + 16);
+  growPool(nodeCount + 16);
   let used = 0;
   let waiting = 0;
   const push = (node: number, cost: number) => {
-    if (used === pool.value.length) pool = grown(pool);
+    if (used === pool.value.length) growPool(2 * used);
     const bucket = Math.floor((cost - lowest) / width) & mask;
     pool.value[used] = node;
     pool.key[used] = cost;
@@ -74,7 +78,7 @@ export const sweep = (
   };
   for (const { node, cost, tie = 0 } of sources) {
     const nearer = cost < dist[node]! || (ties !== null && cost === dist[node] && tie < ties.dist[node]!);
-    if (!nearer || cost > limit) continue;
+    if (!nearer || cost > limit || tie > mostTie) continue;
     dist[node] = cost;
     if (ties) ties.dist[node] = tie;
     push(node, cost);
@@ -99,7 +103,7 @@ export const sweep = (
         if (through > dist[v]! || through > limit) continue;
         if (ties) {
           const tie = ties.dist[u]! + ties.weights[e]!;
-          if (through === dist[v] && tie >= ties.dist[v]!) continue;
+          if (tie > mostTie || (through === dist[v] && tie >= ties.dist[v]!)) continue;
           ties.dist[v] = tie;
         } else if (through === dist[v]) continue;
         dist[v] = through;

@@ -48,49 +48,6 @@ const onOneSurface = (n: Network, u: number, v: number): boolean =>
   n.face[u] === n.face[v] &&
   (n.layer[u] === LAYER.wall || n.z[u] === n.z[v]);
 
-/** A straight piece between two nodes along which a box may be moved: the old cable up to it, the new one on from it. */
-interface Stretch {
-  readonly u: number;
-  readonly v: number;
-  readonly long: number;
-  /** Cost of the old cable to u, and of all the stretch in old cable and in new. */
-  readonly spur: number;
-  readonly old: number;
-  readonly fresh: number;
-  /** Old cable left at u. */
-  readonly left: number;
-}
-
-const edgesWithin = (network: Network, { spur, weights }: CutInKind): Stretch[] => {
-  const found: Stretch[] = [];
-  for (const { cost, left } of spur.both)
-    for (let u = 0; u < network.nodeCount; u++) {
-      if (!(left[u]! >= 0)) continue;
-      for (let e = network.off[u]!; e < network.off[u + 1]!; e++) {
-        const v = network.to[e]!;
-        if (!onOneSurface(network, u, v)) continue;
-        const [old, fresh, long] = [weights.old[e]!, weights.new[e]!, network.len[e]!];
-        found.push({ u, v, long, spur: cost[u]!, old, fresh, left: left[u]! });
-      }
-    }
-  return found;
-};
-
-/** On the run itself no old cable is spent. `rate`: least cost of new cable, 1/128 mill per 1/64 in. */
-const piecesOfRun = (network: Network, { f, spur }: CutInKind, rate: number): Stretch[] => {
-  const points = runPoints(network, f.id);
-  return points.slice(1).flatMap((b, i) => {
-    const a = points[i]!;
-    if (spur.cost[a.node] !== 0 || spur.cost[b.node] !== 0 || a.node === b.node) return [];
-    const long = Math.round((b.chain - a.chain) * 64);
-    const rest = { long, spur: 0, old: 0, fresh: rate * long, left: Number.POSITIVE_INFINITY };
-    return [
-      { u: a.node, v: b.node, ...rest },
-      { u: b.node, v: a.node, ...rest },
-    ];
-  });
-};
-
 const leastRate = (network: Network, weights: Float64Array): number => {
   let least = Number.POSITIVE_INFINITY;
   weights.forEach((w, e) => {
@@ -111,47 +68,79 @@ const between = (a: Place64, b: Place64, share: number): Place64 => [
  * cable is used up, the new one is just as long as it may be, or a box may no longer hang.
  */
 const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] => {
-  const { weights, cheap, short, limits } = kind;
+  const { f, spur, weights, cheap, short, limits } = kind;
   const best = columnsOf(kind).map((column) => bestNode(network, column, may));
   const placeOf = (n: number): Place64 => [network.x[n]!, network.y[n]!, network.z[n]!];
-  const offer = (which: number, cost: number, { u, v, long }: Stretch, x: number) => {
+  const offer = (which: number, cost: number, u: number, v: number, share: number) => {
     const now = best[which];
     if (now && now.cost < cost) return;
-    const place = between(placeOf(u), placeOf(v), x / long);
+    const place = between(placeOf(u), placeOf(v), share);
     if (now && now.cost === cost && !(now.place && before(place, now.place))) return;
-    const point = between(pointOf(network, u), pointOf(network, v), x / long);
+    const point = between(pointOf(network, u), pointOf(network, v), share);
     if (may.point(u, point)) best[which] = { cost, place, point };
   };
-  const search = (s: Stretch, way: Reckoned) => {
-    const { u, v, long } = s;
+  const within = (which: number, length: number) => which === 0 || length <= limits[which - 1]!;
+  /** From u, where `spur` was spent and `left` is left, to v: in old cable for `old`, in new for `fresh`. */
+  const search = (
+    u: number,
+    v: number,
+    long: number,
+    spur: number,
+    left: number,
+    old: number,
+    fresh: number,
+    way: Reckoned,
+  ) => {
     const beyond = way.cost[v]!;
-    const at = (x: number) => s.spur + (s.old * x + s.fresh * (long - x)) / long + beyond;
-    const end = Math.min(long, s.left);
+    const end = Math.min(long, left);
+    const at = (x: number) => spur + (old * x + fresh * (long - x)) / long + beyond;
     const least = Math.min(at(0), at(end));
     const shortest = way.length[v]! + long - end;
-    const within = (which: number, length: number) => which === 0 || length <= limits[which - 1]!;
-    if (!best.some((now, which) => within(which, shortest) && (!now || least <= now.cost))) return;
+    let pays = false;
+    for (let which = 0; which < best.length && !pays; which++)
+      pays = within(which, shortest) && (best[which] === null || least <= best[which]!.cost);
+    if (!pays) return;
     const attempt = (x: number) => {
-      if (!(x > 0 && x < end) && x !== s.left) return;
+      if (!(x > 0 && x < long) || x > left) return;
       const cost = at(x);
       const length = way.length[v]! + long - x;
       best.forEach((now, which) => {
-        if (within(which, length) && (!now || cost <= now.cost)) offer(which, cost, s, x);
+        if (within(which, length) && (!now || cost <= now.cost)) offer(which, cost, u, v, x / long);
       });
     };
-    if (s.left < long) attempt(s.left);
+    attempt(left);
     for (const limit of limits) attempt(Math.ceil(long - (limit - way.length[v]!)));
     for (const share of may.turns(pointOf(network, u), pointOf(network, v))) {
       attempt(Math.floor(share * long));
       attempt(Math.ceil(share * long));
     }
   };
-  const stretches = [...piecesOfRun(network, kind, leastRate(network, weights.new)), ...edgesWithin(network, kind)];
-  for (const s of stretches)
-    for (const way of short ? [cheap, short] : [cheap]) if (s.long > 1 && way.cost[s.v]! < FAR) search(s, way);
+  const ways = short ? [cheap, short] : [cheap];
+  const run = runPoints(network, f.id);
+  const rate = leastRate(network, weights.new);
+  for (let i = 1; i < run.length; i++) {
+    const [a, b] = [run[i - 1]!, run[i]!];
+    const long = Math.round((b.chain - a.chain) * 64);
+    if (spur.cost[a.node] !== 0 || spur.cost[b.node] !== 0 || long < 2) continue;
+    for (const way of ways) {
+      search(a.node, b.node, long, 0, long, 0, rate * long, way);
+      search(b.node, a.node, long, 0, long, 0, rate * long, way);
+    }
+  }
+  spur.both.forEach(({ cost, left }, i) => {
+    const other = i > 0 ? spur.both[0]! : null;
+    for (let u = 0; u < network.nodeCount; u++) {
+      if (!(left[u]! >= 0) || (other && other.cost[u] === cost[u] && other.left[u] === left[u])) continue;
+      for (let e = network.off[u]!; e < network.off[u + 1]!; e++) {
+        const v = network.to[e]!;
+        const long = network.len[e]!;
+        if (long < 2 || !onOneSurface(network, u, v)) continue;
+        for (const way of ways) search(u, v, long, cost[u]!, left[u]!, weights.old[e]!, weights.new[e]!, way);
+      }
+    }
+  });
   return best.flatMap((b) => (b?.place ? [b.point] : []));
 };
-const FAR = Number.POSITIVE_INFINITY;
 
 /**
  * Points between nodes of the network where something turns and a box may pay: they get nodes of their own. Found for
