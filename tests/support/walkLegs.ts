@@ -7,6 +7,7 @@ import type { Pt, Pt3 } from '../../src/units/types';
  * Imports nothing from routing/ or pricing/ (types only from the result and the job): it is the second opinion.
  */
 
+const IN_WALL = 6; // in: a cable this near to a wall's face is the wall's
 const EPS = 0.02; // in: below half of 1/16, above float noise
 
 const minus = (a: Pt, b: Pt): Pt => [a[0] - b[0], a[1] - b[1]];
@@ -134,8 +135,10 @@ export const walkRun = (job: Job, option: Option, run: Run): LegFault[] => {
     if (before && Math.hypot(...before.to.map((x, k) => x - leg.from[k]!)) > EPS)
       fault('does not start where the leg before ends');
     if (leg.by === 'inside panel' || leg.by === 'inside box') return;
+    // an old cable that was drawn a little behind a wall's face comes out of it
+    const outOfWall = i === 0 && leg.by === 'sleeve' && legLength(leg) <= IN_WALL;
     for (const p of samples(leg)) {
-      if (depthInside(plan(p), room) < -EPS) {
+      if (!outOfWall && depthInside(plan(p), room) < -EPS) {
         fault('leaves the room');
         break;
       }
@@ -171,7 +174,11 @@ export const walkRun = (job: Job, option: Option, run: Run): LegFault[] => {
         if (hit) fault(`crosses the opening ${o.id}`);
       }
     }
+    // a cable on a post or a pipe in the room is followed straight up
+    const upright = leg.by === 'sleeve' && distanceTo(plan(leg.from), plan(leg.to), plan(leg.to)) < EPS;
     if (
+      !upright &&
+      !outOfWall &&
       ON_WALL.has(leg.by) &&
       !wallFaces.some((f) => [leg.from, leg.to].every((p) => distanceTo(plan(p), f.from, f.to) < 1))
     )

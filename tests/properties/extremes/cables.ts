@@ -36,6 +36,19 @@ export const CABLES: readonly Extreme[] = [
     groups((g) => (g.path = g.path.map(([x, y, z]: number[]) => [x, y, z! - 500]))),
   ),
   extreme(
+    'runs that come out of the walls',
+    groups((g) => {
+      g.path = [
+        [107, 147, 70],
+        [107, 147, 87.625],
+        [107, 140, 87.625],
+        [-4, 140, 87.625],
+        [-4, 140, 60],
+      ];
+      g.pivot = 40;
+    }),
+  ),
+  extreme(
     'runs through the furnace',
     groups(
       (g) =>

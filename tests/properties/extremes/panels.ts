@@ -141,6 +141,18 @@ export const PANELS: readonly Extreme[] = [
       [10800, 0],
     ]);
   }),
+  extreme('a sloped wall a thousand feet long', (j) => {
+    room(j, [
+      [0, 0],
+      [0, 144],
+      [216, 12_000],
+      [216, 0],
+    ]);
+    hang(j, 'north', 200);
+    j.enclosures[0].on.wall = 'west';
+    j.options[0].enclosure.on.wall = 'west';
+    for (const c of [j.enclosures[0], j.options[0].enclosure]) c.on.left = 60;
+  }),
   extreme('a room far from the origin', (j) => {
     const far = ([x, y, ...z]: number[]) => [x! + 11_000, y! - 11_000, ...z];
     for (const c of j.site.outline) c.at = far(c.at);
