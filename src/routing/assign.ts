@@ -66,7 +66,7 @@ const solveOpen = (s: Search, open: readonly number[], start?: readonly number[]
   let picks = start ? [...start] : lists.map((list, r) => cheapest(s, r, list));
   let mills = costOf(s.problem, picks);
   const attempt = (next: number[]): boolean => {
-    const cost = costOf(s.problem, next);
+    const cost = costOf(s.problem, next, mills);
     if (cost >= mills) return false;
     picks = next;
     mills = cost;

@@ -1,6 +1,7 @@
 import type { AfciPenalty } from '../facts/routing';
 import type { In } from '../units/types';
 import type { HomeRunFacts } from './homeRunFacts';
+import { cableRate } from './prices';
 import type { Reckoned, Routes } from './routes';
 import type { SpurReckoned, Spurs } from './spurs';
 
@@ -10,6 +11,8 @@ export interface CutInKind {
   readonly spur: SpurReckoned;
   /** Cost of every edge for the old cable and for the new one. */
   readonly weights: { readonly old: Float64Array; readonly new: Float64Array };
+  /** Search cost of the new cable alone, 1/128 mill per 1/64 in. */
+  readonly rate: number;
   readonly cheap: Reckoned;
   /** Only where a length matters. */
   readonly short: Reckoned | null;
@@ -41,6 +44,7 @@ export const cutInKinds = (
       f,
       spur: spurs.reckon(f),
       weights: { old: spurs.weights(f), new: routes.weights(f.newCable, f.type, 'new') },
+      rate: cableRate(routes.prices(f.newCable, f.type, 'new')),
       cheap: routes.reckon(f.newCable, f.type, 'new', 'cheap'),
       short: mine.length > 0 ? routes.reckon(f.newCable, f.type, 'new', 'short') : null,
       limits: mine,

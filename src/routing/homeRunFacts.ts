@@ -4,6 +4,8 @@ import type { CableGroup, Circuit, Enclosure, HomeRun, Job, Option, Tails } from
 import { visibleRun } from '../job/site';
 import type { Cable } from '../standards/cable';
 import { cableItem } from '../standards/cableNames';
+import { BARE_NEUTRAL_ON_SUBPANEL } from '../standards/editionsCircuits';
+import { isThreeWire } from '../standards/threeWire';
 import { compareText } from '../units/order';
 import type { Id, In, Pt3, U } from '../units/types';
 import { isKnown } from '../units/types';
@@ -34,6 +36,8 @@ export interface HomeRunFacts {
   readonly type: string;
   readonly conductors: number;
   readonly load: SpliceLoad;
+  /** An old three-wire range or dryer cable: new conductors all the way, always or as soon as it is lengthened. */
+  readonly runAnew: 'never' | 'when lengthened' | 'always';
   /** Largest breaker of its circuits; unknown if any is. */
   readonly amps: U<number>;
   /** Equal for home runs whose way, tail and reachable part are the same. */
@@ -51,6 +55,19 @@ const loadOf = (old: Cable, fresh: Cable): SpliceLoad => {
   const connectors = [connectorSize(old), connectorSize(fresh)];
   const text = (list: readonly { awg: string; count: number }[]) => list.map((c) => `${c.count}x${c.awg}`).join('+');
   return { key: `${text(conductors)} g ${text(grounds)} c ${connectors.join('+')}`, conductors, grounds, connectors };
+};
+
+/**
+ * 250.140 excuses a range's or dryer's three wires only in the circuit that exists: lengthened it needs four. A bare
+ * neutral may not come from a subpanel, save as the code years since 2023 let it be covered there.
+ */
+const runAnewOf = (job: Job, option: Option, { cable }: HomeRun, circuits: readonly Circuit[]) => {
+  const appliance = circuits.length === 1 && circuits[0]!.poles === 2 && circuits[0]!.partner === null;
+  if (!appliance || isThreeWire(cable) !== true) return 'never';
+  const { edition } = job.code;
+  const onSubpanel = option.enclosure.role === 'feeder-fed';
+  const barred = isKnown(edition) && BARE_NEUTRAL_ON_SUBPANEL[edition] === 'not allowed';
+  return cable.neutral === 'bare' && onSubpanel && barred ? 'always' : 'when lengthened';
 };
 
 export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFacts | null => {
@@ -78,6 +95,7 @@ export const factsOf = (job: Job, option: Option, homeRun: HomeRun): HomeRunFact
     type: cableItem(fresh.cable),
     conductors: conductorsOf(homeRun.cable),
     load: loadOf(homeRun.cable, fresh.cable),
+    runAnew: runAnewOf(job, option, homeRun, circuits),
     amps: circuits.some((c) => !isKnown(c.amps)) ? 'unknown' : Math.max(0, ...circuits.map((c) => c.amps as number)),
     assumed: fresh.assumed.map((a) => ({ path: toPointer(['homeRuns', at, 'cable', a.field]), value: a.value })),
   };

@@ -48,11 +48,15 @@ export interface Packer {
   readonly types: readonly SpliceLoad[];
   /** Cheapest boxes for so many cables of each type; null = some cable fits no box of the catalogue. */
   pack(counts: readonly number[]): Packing | null;
+  /** No boxes for these cost less; found at once. */
+  floor(counts: readonly number[]): Mills;
 }
 
 /** Up to this many cables at one spot the packing is exact; a larger bank is packed well, not proven. */
 const MOST_EXACT = 24;
 const NOISE = 1e-9;
+/** Mills: keeps a bound below what it bounds whatever the rounding of sums. */
+const FLOOR_NOISE = 1e-3;
 /** Counts below 64 of up to eight types make one exact whole number. */
 const RADIX = 64;
 const MOST_DIGITS = 8;
@@ -63,6 +67,20 @@ const merged = (lists: readonly (readonly Count[])[], times: readonly number[]):
     for (const c of list) if (times[i]! > 0) sum.set(c.awg, (sum.get(c.awg) ?? 0) + c.count * times[i]!);
   });
   return [...sum].map(([awg, count]) => ({ awg, count })).sort((a, b) => compareText(a.awg, b.awg));
+};
+
+/**
+ * Volume a cable takes at least, in any company, cu in.: its conductors, and each ground at the price of a further one
+ * (a shared allowance of the largest ground is never less than that).
+ */
+export const leastVolume = (load: SpliceLoad, fill: FillOf): number => {
+  const alone = fill({ conductors: load.conductors, grounds: [], clamps: false }) ?? 0;
+  let grounds = 0;
+  for (const g of load.grounds) {
+    const of = (count: number) => fill({ conductors: [], grounds: [{ awg: g.awg, count }], clamps: false }) ?? 0;
+    grounds += g.count * Math.max(0, of(5) - of(4));
+  }
+  return alone + grounds;
 };
 
 const total = (counts: readonly number[]) => {
@@ -156,6 +174,25 @@ export const makePacker = (
     go(first, 0);
   };
 
+  const least = types.map((t) => leastVolume(t, fill));
+  /** Of a box's price the least that falls to one cable: by volume, and by the room for hands. */
+  const shareBy = (share: (kind: Kind, i: number) => number) =>
+    types.map((_, i) =>
+      Math.min(...catalogue.map((k) => k.mills * share(k, i) + (k.box.clamps ? 0 : entries[i]!)), Number.MAX_VALUE),
+    );
+  const byVolume = shareBy((kind, i) => least[i]! / (kind.box.volumeIn3 + NOISE));
+  const byRoom = shareBy((kind) => 1 / kind.most);
+  const cheapestBox = Math.min(...catalogue.map((k) => k.mills));
+  const floor = (counts: readonly number[]): Mills => {
+    let [volume, room, n] = [0, 0, 0];
+    for (let i = 0; i < counts.length; i++) {
+      volume += counts[i]! * byVolume[i]!;
+      room += counts[i]! * byRoom[i]!;
+      n += counts[i]!;
+    }
+    return n === 0 ? 0 : Math.max(cheapestBox, volume, room) - FLOOR_NOISE;
+  };
+
   const best = new Map<number | string, Packing | null>();
   const exact = (left: readonly number[]): Packing | null => {
     const first = left.findIndex((n) => n > 0);
@@ -166,9 +203,11 @@ export const makePacker = (
     let answer: Packing | null = null;
     for (const kind of catalogue)
       fullest(kind, left, first, (part) => {
-        const rest = exact(left.map((n, i) => n - part[i]!));
-        if (!rest) return;
         const box = boxOf(kind, part);
+        const over = left.map((n, i) => n - part[i]!);
+        if (answer && box.mills + floor(over) > answer.mills) return;
+        const rest = exact(over);
+        if (!rest) return;
         const mills = box.mills + rest.mills;
         if (!answer || mills < answer.mills || (mills === answer.mills && rest.boxes.length + 1 < answer.boxes.length))
           answer = { mills, boxes: [box, ...rest.boxes], exact: true };
@@ -226,6 +265,7 @@ export const makePacker = (
   const rough = new Map<number | string, Packing | null>();
   return {
     types,
+    floor,
     pack: (counts) => {
       if (total(counts) <= MOST_EXACT) return exact(counts);
       const code = codeOf(counts);

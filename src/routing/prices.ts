@@ -102,22 +102,28 @@ const readEdgeCost = (network: Network, prices: CablePrices): EdgeCost => {
   const studRate = network.faces.map((f) =>
     f.studs64 > 0 ? Math.round((prices.hole * COST_PER_MILL) / f.studs64) : 0,
   );
+  const { cls, face, len, halves } = network;
+  const byClass = Float64Array.from(perLength);
+  const boring = Uint8Array.from(bores, Number);
   return (n, e) => {
-    const cls = network.cls[e]!;
-    const face = network.face[n]!;
-    const perLen = perLength[cls]! + (bores[cls] && face >= 0 ? studRate[face]! : 0);
-    return Math.max(1, network.len[e]! * perLen + network.halves[e]! * halfHole);
+    const c = cls[e]!;
+    let perLen = byClass[c]!;
+    if (boring[c] === 1 && face[n]! >= 0) perLen += studRate[face[n]!]!;
+    return Math.max(1, len[e]! * perLen + halves[e]! * halfHole);
   };
 };
 
-/** Cost of every edge for one cable type. */
+/** Cost of every edge for one cable type. Not to be written to. */
 export const weigh = (network: Network, prices: CablePrices): Float64Array => {
   const cost = edgeCost(network, prices);
+  const { nodeCount, off } = network;
   const weights = new Float64Array(network.to.length);
-  for (let n = 0; n < network.nodeCount; n++)
-    for (let e = network.off[n]!; e < network.off[n + 1]!; e++) weights[e] = cost(n, e);
+  for (let n = 0; n < nodeCount; n++) for (let e = off[n]!; e < off[n + 1]!; e++) weights[e] = cost(n, e);
   return weights;
 };
+
+/** Search cost of the cable itself, whole 1/128 mill per 1/64 in: what it costs where nothing else is needed. */
+export const cableRate = (prices: CablePrices): number => rate(prices.perFt);
 
 const lengthsByNetwork = new WeakMap<Network, Float64Array>();
 

@@ -177,7 +177,11 @@ export const pose = (setting: Setting, share: Share): Posed => {
       ...spliceCanWays(terms, own, cans.offered.get(f.group.enclosure), f, limits(f)),
     ];
     const because =
-      !boxable && isKnown(f.homeRun.cable.size) ? say.becauseLarge({ size: f.homeRun.cable.size }) : old.because;
+      !boxable && isKnown(f.homeRun.cable.size)
+        ? say.becauseLarge({ size: f.homeRun.cable.size })
+        : old.because !== null && f.runAnew !== 'never'
+          ? say.becauseThreeWire()
+          : old.because;
     const fresh = newHomeRunWay(terms, own, f, because, ways.length === 0 ? barringOf(f, pinned) : null);
     const last = fresh ? [pinnedPointsNamed(fresh, pinned)] : [];
     const list = applyPins(terms, pinned, spotAt, [...ways, ...last], old.untold, because);

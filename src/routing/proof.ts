@@ -1,24 +1,10 @@
 import type { BoxKind, SolverModel } from '../facts/routing';
 import type { Mills } from '../units/money';
 import type { Problem } from './choice';
-import { type FillOf, mostCables, type SpliceLoad } from './packing';
+import { type FillOf, leastVolume, mostCables, type SpliceLoad } from './packing';
 
 /** Stopped by count and never by time, so that two machines prove the same. */
 const NODE_LIMIT = 20_000;
-
-/**
- * Volume a cable takes at least, in any company, cu in.: its conductors, and each ground at the price of a further one
- * (a shared allowance of the largest ground is never less than that). Makes the model's bound valid.
- */
-export const leastVolume = (load: SpliceLoad, fill: FillOf): number => {
-  const alone = fill({ conductors: load.conductors, grounds: [], clamps: false }) ?? 0;
-  let grounds = 0;
-  for (const g of load.grounds) {
-    const of = (count: number) => fill({ conductors: [], grounds: [{ awg: g.awg, count }], clamps: false }) ?? 0;
-    grounds += g.count * Math.max(0, of(5) - of(4));
-  }
-  return alone + grounds;
-};
 
 const fitsAlone = (load: SpliceLoad, kind: BoxKind, fill: FillOf): boolean => {
   const needed = fill({ conductors: load.conductors, grounds: load.grounds, clamps: kind.clamps });

@@ -1,7 +1,7 @@
 import type { Proof } from '../facts/result';
 import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
 import { isKnown } from '../units/types';
-import { answerFor } from './answer';
+import { answerFor, type Chosen } from './answer';
 import { assign } from './assign';
 import type { Candidate } from './candidate';
 import { type Assignment, costOf, type Problem } from './choice';
@@ -33,16 +33,11 @@ const fallback = (problem: Problem): Assignment => {
   return { picks, mills: costOf(problem, picks) };
 };
 
-const finish = (
-  posed: Posed,
-  problem: Problem,
-  candidates: readonly (readonly Candidate[])[],
-  found: Assignment,
-  splices: Proof,
-): RoutingAnswer => {
+const finish = (tried: Tried, splices: Proof): RoutingAnswer => {
+  const { posed, candidates, found } = tried;
   const { ask } = posed;
   const chosen = found.picks.map((i, r) => candidates[r]![i]!);
-  const { shared: _, ...made } = answerFor(posed, problem, found.picks, chosen);
+  const { shared: _, ...made } = tried.made;
   return {
     ...made,
     feeder: feederOf(ask, posed.routes.network),
@@ -74,20 +69,22 @@ export interface Tried {
   readonly problem: Problem;
   readonly candidates: readonly (readonly Candidate[])[];
   readonly found: Assignment;
+  readonly made: Chosen;
   readonly trueMills: number;
 }
 
-const countedOnce = (posed: Posed, problem: Problem, candidates: Tried['candidates'], found: Assignment): number => {
+const answered = (posed: Posed, problem: Problem, candidates: Tried['candidates'], found: Assignment): Tried => {
   const chosen = found.picks.map((i, r) => candidates[r]![i]!);
-  const { shared } = answerFor(posed, problem, found.picks, chosen);
-  return found.mills - chosen.reduce((sum, c) => sum + c.sharedMills, 0) + posed.terms.pricer.cost(shared);
+  const made = answerFor(posed, problem, found.picks, chosen);
+  const alone = chosen.reduce((sum, c) => sum + c.sharedMills, 0);
+  const trueMills = found.mills - alone + posed.terms.pricer.cost(made.shared);
+  return { posed, problem, candidates, found, made, trueMills };
 };
 
 const attempt = (setting: Setting, share: Share): Tried => {
   const posed = pose(setting, share);
   const { problem, candidates } = pruned(posed);
-  const found = choose(problem);
-  return { posed, problem, candidates, found, trueMills: countedOnce(posed, problem, candidates, found) };
+  return answered(posed, problem, candidates, choose(problem));
 };
 
 const triedByAsk = new WeakMap<RoutingAsk, Tried>();
@@ -108,8 +105,8 @@ export const tryBoth = (ask: RoutingAsk): Tried => {
 
 /** Every home run's way to the new panel, boxes, rows and work of one option: cold and deterministic, no solver. */
 export const route = (ask: RoutingAsk): RoutingAnswer => {
-  const { posed, problem, candidates, found } = tryBoth(ask);
-  return finish(posed, problem, candidates, found, proofOf(found.mills, floorOf(problem)));
+  const tried = tryBoth(ask);
+  return finish(tried, proofOf(tried.found.mills, floorOf(tried.problem)));
 };
 
 /**
@@ -117,18 +114,18 @@ export const route = (ask: RoutingAsk): RoutingAnswer => {
  * replaces the answer; otherwise the answer stays and the bound is added. 'Best' only where the bound meets it.
  */
 export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve): Promise<RoutingAnswer> => {
-  const { posed, problem, candidates, found } = tryBoth(ask);
+  const tried = tryBoth(ask);
+  const { posed, problem, candidates, found } = tried;
   if (found.mills - floorOf(problem) <= SAME_MILLS)
     return { ...answer, proof: { ...answer.proof, splices: { best: true } } };
   const solved = await solve(modelOf(problem, ask.boxes, posed.fill, posed.boxPrice));
   if (solved.status === 'failed') return answer;
   const bound = solved.status === 'optimal' ? Math.floor(solved.objective + 1e-6) : solved.bound;
   const picks = solved.status === 'optimal' ? picksFrom(problem, solved.values) : null;
-  const theirs = picks ? costOf(problem, picks) : Number.POSITIVE_INFINITY;
-  const noDearer = (other: number[]) =>
-    countedOnce(posed, problem, candidates, { picks: other, mills: theirs }) <=
-    countedOnce(posed, problem, candidates, found);
-  if (picks && theirs < answer.objectiveMills && noDearer(picks))
-    return finish(posed, problem, candidates, { picks, mills: theirs }, proofOf(theirs, bound));
+  const mills = picks ? costOf(problem, picks) : Number.POSITIVE_INFINITY;
+  if (picks && mills < answer.objectiveMills) {
+    const theirs = answered(posed, problem, candidates, { picks, mills });
+    if (theirs.trueMills <= tried.trueMills) return finish(theirs, proofOf(mills, bound));
+  }
   return { ...answer, proof: { ...answer.proof, splices: proofOf(answer.objectiveMills, bound) } };
 };

@@ -10,7 +10,7 @@ import { type LegWork, legWorkOf } from './legWork';
 import { nodeAt, pointOf } from './network';
 import { faceFor, onFaceOf } from './panelPlace';
 import { pathTo } from './path';
-import { cablePrices, lengthWeights, weigh } from './prices';
+import { cablePrices, cableRate, lengthWeights, weigh } from './prices';
 import { neededInside } from './reach';
 import { ALONE, type Share } from './share';
 import { sweep } from './sweep';
@@ -138,12 +138,17 @@ export const makeRoutes = (
   const weights = kept((cable: Cable, which: 'old' | 'new') => weigh(network, pricesOf(cable, unit, which, share)));
   const priced = (cable: Cable, key: string, which: 'old' | 'new') => prices(`${which} ${key}`, cable, which);
   const weighed = (cable: Cable, key: string, which: 'old' | 'new') => weights(`${which} ${key}`, cable, which);
-  const swept = kept((variant: Variant, costs: Float64Array): Sweep[] => {
-    if (variant === 'cheap') return chain(costs, trueLengths);
-    return chain(lengths, costs, variant === 'reach' ? deeper(network, panel) : entries);
-  });
-  const sweepsFor = (cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Sweep[] =>
-    swept(`${which} ${key} ${variant}`, variant, weighed(cable, key, which));
+  const cheapest = kept((costs: Float64Array) => chain(costs, trueLengths));
+  // of ways of one length the cable itself costs the same along all: one sweep serves every cable that may lie alike
+  const shortest = kept((extras: Float64Array) => chain(lengths, extras));
+  const nearest = kept((extras: Float64Array) => chain(lengths, extras, deeper(network, panel)));
+  const beside = kept((p: CablePrices) => weigh(network, { ...p, perFt: 0 }));
+  const sweepsFor = (cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Sweep[] => {
+    if (variant === 'cheap') return cheapest(`${which} ${key}`, weighed(cable, key, which));
+    const p = priced(cable, key, which);
+    const alike = String(p.underside);
+    return (variant === 'short' ? shortest : nearest)(alike, beside(alike, p));
+  };
 
   const nodesFrom = (sweeps: readonly Sweep[], node: number): number[] => {
     const nodes: number[] = [];
@@ -169,7 +174,9 @@ export const makeRoutes = (
       ways(`${node} ${which} ${key} ${variant}`, node, cable, key, which, variant),
     reckon: (cable, key, which, variant) => {
       const { dist, ties } = sweepsFor(cable, key, which, variant).at(-1)!;
-      return variant === 'cheap' ? { cost: dist, length: ties!.dist } : { cost: ties!.dist, length: dist };
+      if (variant === 'cheap') return { cost: dist, length: ties!.dist };
+      const rate = cableRate(priced(cable, key, which));
+      return { cost: dist.map((length, n) => ties!.dist[n]! + length * rate), length: dist };
     },
     prices: priced,
     weights: weighed,

@@ -48,14 +48,6 @@ const onOneSurface = (n: Network, u: number, v: number): boolean =>
   n.face[u] === n.face[v] &&
   (n.layer[u] === LAYER.wall || n.z[u] === n.z[v]);
 
-const leastRate = (network: Network, weights: Float64Array): number => {
-  let least = Number.POSITIVE_INFINITY;
-  weights.forEach((w, e) => {
-    if (network.len[e]! > 0) least = Math.min(least, w / network.len[e]!);
-  });
-  return least;
-};
-
 const between = (a: Place64, b: Place64, share: number): Place64 => [
   a[0] + (b[0] - a[0]) * share,
   a[1] + (b[1] - a[1]) * share,
@@ -68,7 +60,7 @@ const between = (a: Place64, b: Place64, share: number): Place64 => [
  * cable is used up, the new one is just as long as it may be, or a box may no longer hang.
  */
 const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] => {
-  const { f, spur, weights, cheap, short, limits } = kind;
+  const { f, spur, weights, rate, cheap, short, limits } = kind;
   const best = columnsOf(kind).map((column) => bestNode(network, column, may));
   const placeOf = (n: number): Place64 => [network.x[n]!, network.y[n]!, network.z[n]!];
   const offer = (which: number, cost: number, u: number, v: number, share: number) => {
@@ -117,7 +109,6 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
   };
   const ways = short ? [cheap, short] : [cheap];
   const run = runPoints(network, f.id);
-  const rate = leastRate(network, weights.new);
   for (let i = 1; i < run.length; i++) {
     const [a, b] = [run[i - 1]!, run[i]!];
     const long = Math.round((b.chain - a.chain) * 64);

@@ -20,6 +20,7 @@ const feet = (x: In) => formatFeetInches(x, 8);
 export const barredFromCutIn = (f: HomeRunFacts): string | null => {
   if (f.homeRun.cable.kind === 'knob-and-tube') return say.becauseKnobAndTube();
   if (f.homeRun.cable.kind === 'conductors in raceway') return say.becauseRaceway();
+  if (f.runAnew !== 'never') return say.becauseThreeWire();
   return null;
 };
 
@@ -90,7 +91,7 @@ export const spliceCanWays = (
   f: HomeRunFacts,
   limits: readonly In[],
 ): Candidate[] => {
-  if (!can || f.homeRun.cable.kind === 'knob-and-tube') return [];
+  if (!can || f.homeRun.cable.kind === 'knob-and-tube' || f.runAnew !== 'never') return [];
   const { freeInBox, tailInPanel } = terms.practice;
   return can.nodes.flatMap((node) =>
     variants(routes, node, f, limits).map(({ variant, way }) =>

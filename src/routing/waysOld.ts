@@ -122,8 +122,15 @@ const none = (because: string): OldWays => ({ candidates: [], untold: [], becaus
 const barred = (f: HomeRunFacts): string | null => {
   if (f.homeRun.cable.kind === 'knob-and-tube') return say.becauseKnobAndTube();
   if (!mayBeReused(f.homeRun)) return say.becauseCondition({ condition: [...f.homeRun.condition].sort().join(', ') });
+  if (f.runAnew === 'always') return say.becauseThreeWire();
   return null;
 };
+
+/** The same without the joints inside the panel where they would lengthen a cable that may not be. */
+const notLengthened = (f: HomeRunFacts, ways: OldWays): OldWays =>
+  f.runAnew === 'never'
+    ? ways
+    : { ...ways, candidates: ways.candidates.filter((c) => c.way !== 'splice in new panel') };
 
 /** Where a cable swings from: its pivot, or, where that is not known, the end of what can be reached. */
 const swingsFrom = (routes: Routes, f: HomeRunFacts): RunPoint | undefined => {
@@ -200,13 +207,13 @@ export const oldWays = (terms: Terms, routes: Routes, f: HomeRunFacts, mustPass:
   const no = barred(f);
   if (no !== null) return none(no);
   const stays = mustPass ? null : staysWay(terms, f);
-  if (!stays) return reuseWays(terms, routes, f);
+  if (!stays) return notLengthened(f, reuseWays(terms, routes, f));
   if (stays.because === null) return stays;
   const drawn = reuseWays(terms, routes, f);
   if (drawn.because === null) return drawn;
-  return {
+  return notLengthened(f, {
     ...stays,
     candidates: [...stays.candidates, ...drawn.candidates],
     untold: [...stays.untold, ...drawn.untold],
-  };
+  });
 };

@@ -111,16 +111,6 @@ export const lineToNeutral = (job: Job, circuit: Circuit): U<boolean> => {
   );
 };
 
-/**
- * A circuit of two hots whose neutral has to serve as ground: bare neutral, or an insulated one and no EGC. Range and
- * dryer circuits of old.
- */
-export const isThreeWire = (cable: Cable): U<boolean> => {
-  if (cable.hots === 1 || cable.neutral === 'none') return false;
-  if (cable.neutral === 'insulated') return isKnown(cable.ground) ? !cable.ground : 'unknown';
-  return isKnown(cable.neutral) && isKnown(cable.hots) ? true : 'unknown';
-};
-
 /** Routing names the box of a cabinet kept for splices after the cabinet. */
 export const canOf = (job: Job, box: Box): Enclosure | undefined =>
   box.on === 'splice can' ? job.enclosures.find((e) => box.id === `can-${e.id}` || box.id === e.id) : undefined;

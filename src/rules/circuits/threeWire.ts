@@ -1,7 +1,8 @@
 import type { RuleFacts } from '../../facts/ruling';
 import type { Circuit, Job } from '../../job/schema';
+import { isThreeWire } from '../../standards/threeWire';
 import { type Id, isKnown, type U } from '../../units/types';
-import { cablePaths, cablesOf, either, isThreeWire, lineToNeutral, pathTo } from '../reading';
+import { cablePaths, cablesOf, either, lineToNeutral, pathTo } from '../reading';
 import type { FactsInYear } from '../rule';
 import { liveCircuits } from './circuitReading';
 

@@ -32,6 +32,8 @@ export const routingWords = {
   becauseCondition: (v: { condition: string }) => `it is ${v.condition}`,
   becauseKnobAndTube: () => 'knob-and-tube wiring is not reused and not cut in',
   becauseRaceway: () => 'its conductors lie in a raceway',
+  becauseThreeWire: () =>
+    'it is a three-wire range or dryer cable, which only stays as it is: lengthened or moved it becomes four wires',
   becauseNoSpot: () => 'no box that stays reachable can be set where its cable comes off the run',
   becauseLarge: (v: { size: string }) => `${v.size} AWG conductors need a pull box sized for them`,
   becauseNotOffered: () => 'that way is not offered here',
