@@ -78,9 +78,12 @@ const countTurns = (sweep: Sweep, target: number): Turns => {
   return turns;
 };
 
-/** The order in which ties fall: lowest z, then y, then x, then number. */
-const before = (n: Network, a: number, b: number): boolean => {
-  const step = n.z[a]! - n.z[b]! || n.y[a]! - n.y[b]! || n.x[a]! - n.x[b]! || a - b;
+/**
+ * The order in which ties fall: by kind of way first, which a turned or mirrored house keeps, then lowest z, y, x, number.
+ */
+const before = (n: Network, e: number, other: number): boolean => {
+  const [a, b] = [n.to[e]!, n.to[other]!];
+  const step = n.cls[e]! - n.cls[other]! || n.z[a]! - n.z[b]! || n.y[a]! - n.y[b]! || n.x[a]! - n.x[b]! || a - b;
   return step < 0;
 };
 
@@ -95,8 +98,8 @@ const comingTo = (turns: Uint8Array, u: number, d: number, budget: number): numb
 };
 
 /**
- * The one path a sweep stands for: among the cheapest the one with the fewest turns, and among those the lowest nodes
- * by z, y, x, chosen from its end. From a source to the node; empty when the node was not reached.
+ * The one path a sweep stands for: among the cheapest the one with the fewest turns, and among those the first by
+ * \`before\`, chosen from its end. From a source to the node; empty when the node was not reached.
  */
 export const pathTo = (sweep: Sweep, target: number): number[] => {
   const { network: n, dist } = sweep;
@@ -113,16 +116,16 @@ export const pathTo = (sweep: Sweep, target: number): number[] => {
       const u = n.to[e]!;
       const d = directionOf(n, u, v);
       if (!arriving.includes(d) || !isOnWay(sweep, u, e, v)) continue;
-      if (best >= 0 && !before(n, u, best)) continue;
+      if (best >= 0 && !before(n, e, best)) continue;
       const budget = turns[v * DIRECTIONS + d]!;
       const coming = comingTo(turns, u, d, budget);
       if (coming.length === 0 && !(start.has(u) && budget === 0)) continue;
-      best = u;
+      best = e;
       next = coming;
     }
     if (best < 0) throw new Error(`The sweep has no way back from node ${v}`);
-    path.push(best);
-    v = best;
+    v = n.to[best]!;
+    path.push(v);
     arriving = next;
   }
   return path.reverse();

@@ -22,13 +22,18 @@ export const endsOfCutIn = (f: HomeRunFacts): Pt3[] =>
     .filter((c) => c >= 0 && c <= f.pathLength)
     .map((c) => pointAlong(f.path, c));
 
+/** Before every kind of way: on the cable's own run nothing old is moved. */
+const ON_RUN = -1;
+
 interface Best {
   readonly cost: number;
+  /** Kind of way it lies on: ties fall by it first, since a turned or mirrored house keeps it. */
+  readonly cls: number;
   /** In the search frame, so that ties fall alike wherever the job lies; null = a node that is there anyway. */
   readonly place: Place64 | null;
   readonly point: Pt3;
 }
-const before = (a: Place64, b: Place64): boolean => (a[2] - b[2] || a[1] - b[1] || a[0] - b[0]) < 0;
+const before = (a: Place64, b: Place64): number => a[2] - b[2] || a[1] - b[1] || a[0] - b[0];
 
 /** The cheapest node where a box may hang, for one column of costs. */
 const bestNode = (network: Network, column: (node: number) => number, may: PlaceCheck): Best | null => {
@@ -38,7 +43,7 @@ const bestNode = (network: Network, column: (node: number) => number, may: Place
     const c = column(n);
     if (c < cost && may.node(n)) [cost, found] = [c, n];
   }
-  return found < 0 ? null : { cost, place: null, point: pointOf(network, found) };
+  return found < 0 ? null : { cost, cls: ON_RUN, place: null, point: pointOf(network, found) };
 };
 
 /** Does a box keep to one surface along an edge? Between two levels or two surfaces none hangs. */
@@ -63,13 +68,13 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
   const { f, spur, weights, rate, cheap, short, limits } = kind;
   const best = columnsOf(kind).map((column) => bestNode(network, column, may));
   const placeOf = (n: number): Place64 => [network.x[n]!, network.y[n]!, network.z[n]!];
-  const offer = (which: number, cost: number, u: number, v: number, share: number) => {
+  const offer = (which: number, cost: number, u: number, v: number, share: number, cls: number) => {
     const now = best[which];
     if (now && now.cost < cost) return;
     const place = between(placeOf(u), placeOf(v), share);
-    if (now && now.cost === cost && !(now.place && before(place, now.place))) return;
+    if (now && now.cost === cost && !(now.place && (cls - now.cls || before(place, now.place)) < 0)) return;
     const point = between(pointOf(network, u), pointOf(network, v), share);
-    if (may.point(u, point)) best[which] = { cost, place, point };
+    if (may.point(u, point)) best[which] = { cost, cls, place, point };
   };
   const within = (which: number, length: number) => which === 0 || length <= limits[which - 1]!;
   /** From u, where `spur` was spent and `left` is left, to v: in old cable for `old`, in new for `fresh`. */
@@ -82,6 +87,7 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
     old: number,
     fresh: number,
     way: Reckoned,
+    cls: number,
   ) => {
     const beyond = way.cost[v]!;
     const end = Math.min(long, left);
@@ -97,7 +103,7 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
       const cost = at(x);
       const length = way.length[v]! + long - x;
       best.forEach((now, which) => {
-        if (within(which, length) && (!now || cost <= now.cost)) offer(which, cost, u, v, x / long);
+        if (within(which, length) && (!now || cost <= now.cost)) offer(which, cost, u, v, x / long, cls);
       });
     };
     attempt(left);
@@ -114,8 +120,8 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
     const long = Math.round((b.chain - a.chain) * 64);
     if (spur.cost[a.node] !== 0 || spur.cost[b.node] !== 0 || long < 2) continue;
     for (const way of ways) {
-      search(a.node, b.node, long, 0, long, 0, rate * long, way);
-      search(b.node, a.node, long, 0, long, 0, rate * long, way);
+      search(a.node, b.node, long, 0, long, 0, rate * long, way, ON_RUN);
+      search(b.node, a.node, long, 0, long, 0, rate * long, way, ON_RUN);
     }
   }
   spur.both.forEach(({ cost, left }, i) => {
@@ -126,7 +132,8 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
         const v = network.to[e]!;
         const long = network.len[e]!;
         if (long < 2 || !onOneSurface(network, u, v)) continue;
-        for (const way of ways) search(u, v, long, cost[u]!, left[u]!, weights.old[e]!, weights.new[e]!, way);
+        for (const way of ways)
+          search(u, v, long, cost[u]!, left[u]!, weights.old[e]!, weights.new[e]!, way, network.cls[e]!);
       }
     }
   });

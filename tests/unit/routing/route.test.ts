@@ -98,7 +98,8 @@ describe('a whole answer', () => {
     expect(new Set(answer.boxes.map((b) => b.at.join())).size).toBe(1);
     for (const b of answer.boxes) expect(b.fillIn3).toBeLessThanOrEqual(b.volumeIn3);
     expect(answer.boxes.flatMap((b) => b.homeRuns).sort()).toEqual(many.map((h) => h.id));
-    for (const row of answer.rows) expect(row.conductors).toBeLessThanOrEqual(9); // 12 AWG at 90 °C holds 20 A to nine
+    // 12 AWG at 90 °C holds 20 A to nine conductors; cables a width apart on a board are not adjusted
+    for (const row of answer.rows) if (row.factor < 1) expect(row.conductors).toBeLessThanOrEqual(9);
     expect(answer.workMills).toBe(directMills(answer.work, defaultBook, ask.job.practice));
   });
   it('a multiwire cable is one cable: six conductors in its box', () => {
