@@ -3,7 +3,18 @@ import type { Paper } from '../../drawings/paper';
 import type { Pt } from '../../units/types';
 
 /** How a drawing lies on the screen: one point of the paper is one pixel. */
-export type Projection = Paper;
+export interface Projection extends Paper {
+  /** The plan point under a point of the paper: what `to` does, undone. */
+  readonly from: (p: Pt) => Pt;
+}
+
+/** Where the pointer is on the paper of a drawing, by the drawing's own screen matrix. */
+export const pointerOn = (svg: SVGSVGElement, pointer: { readonly clientX: number; readonly clientY: number }): Pt => {
+  const matrix = svg.getScreenCTM()?.inverse();
+  const p = new DOMPoint(pointer.clientX, pointer.clientY);
+  const on = matrix ? p.matrixTransform(matrix) : p;
+  return [on.x, on.y];
+};
 
 /** The largest scale at which the drawing fits a space with a margin for dimensions, times how much closer one looks. */
 export const projectionOf = (
@@ -25,6 +36,7 @@ export const projectionOf = (
     width,
     height,
     to: ([x, y]) => [left + (x - extent.minX) * scale, top + (extent.maxY - y) * scale],
+    from: ([x, y]) => [extent.minX + (x - left) / scale, extent.maxY - (y - top) / scale],
   };
 };
 
