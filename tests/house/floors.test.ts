@@ -28,6 +28,8 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'polygon-clipping': ['geometry'],
   react: ['screens', 'scene', 'app'],
   'react-dom': ['screens', 'app'],
+  three: ['scene'],
+  '@react-three/fiber': ['scene'],
   zustand: ['state'],
   idb: ['storage'],
   comlink: ['workers'],
