@@ -2,14 +2,17 @@ import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
 import type { Id } from '../units/types';
 import { jobWords } from '../words/en/job';
-import { addRecord, removeRecord, setValue } from './change';
+import { addRecord, removeRecord, setValue, setValues } from './change';
+import { dependents, type Named } from './dependents';
+import { drawRoom, wallLength } from './drawRoom';
 import type { Edit } from './edit';
 import { forget } from './forget';
-import { moveCorner, moveWall } from './moveWalls';
+import { moveCorner, movePartition, moveWall } from './moveWalls';
 import { checkJob } from './parse';
-import { faultAt, type Path } from './pointer';
+import { faultAt, fromPointer, type Path, stepInto, valueAt } from './pointer';
 import type { Job } from './schema';
 import { share } from './share';
+import { joinWalls, splitWall } from './splitWalls';
 
 /**
  * The job after an edit, checked as if it had been opened from a file, or the first fault; the job given is never
@@ -35,6 +38,24 @@ const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
   switch (edit.edit) {
     case 'set value':
       return setValue(job, edit.path, edit.value);
+    case 'set values':
+      return setValues(job, edit.values);
+    case 'set field': {
+      const at = recordAt(job, edit);
+      return at === undefined ? noRecord(edit) : setValue(job, `${edit.list}/${at}${edit.field}`, edit.value);
+    }
+    case 'remove together':
+      return removeTogether(job, edit);
+    case 'draw room':
+      return ok({ ...job, site: { ...job.site, outline: drawRoom(job.site.outline, edit.walls) } });
+    case 'wall length':
+      return wallLength(job, edit.wall, edit.length);
+    case 'split wall':
+      return splitWall(job, edit.wall, edit.at, edit.id);
+    case 'join walls':
+      return joinWalls(job, edit.wall);
+    case 'move partition':
+      return found(movePartition(job, edit.wall, edit.from, edit.to), edit.wall);
     case 'add record':
       return addRecord(job, edit.list, edit.record, edit.before);
     case 'remove record':
@@ -57,6 +78,25 @@ const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
       if (edit.option === null) return ok({ ...job, title: edit.title });
       return onOption(job, edit.option, (o) => ({ ...o, title: edit.title }));
   }
+};
+
+const recordAt = (job: Job, { list, id }: Named): number | undefined => {
+  const records = valueAt(job, fromPointer(list) ?? []);
+  const at = Array.isArray(records) ? records.findIndex((r) => stepInto(r, 'id') === id) : -1;
+  return at < 0 ? undefined : at;
+};
+const noRecord = ({ list, id }: Named): Result<never, Fault> =>
+  err({ error: { type: 'no-such-place', path: `${list}/${id}`, say: jobWords.noSuchPlace } });
+
+/** What depends on most goes last, so that nothing is named that is gone. */
+const removeTogether = (job: Job, of: Named): Result<unknown, Fault> => {
+  let now = job;
+  for (const { list, id } of [of, ...dependents(job, of)].reverse()) {
+    const removed = removeRecord(forget(now, list, id), list, id);
+    if (!removed.ok) return removed;
+    now = removed.value as Job;
+  }
+  return ok(now);
 };
 
 type Option = Job['options'][number];

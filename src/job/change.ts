@@ -32,6 +32,16 @@ export const setValue = (document: unknown, pointer: string, value: unknown): Re
   return ok(put(document, path, value));
 };
 
+/** Each in the document the ones before it have left; the first that has no place stops them all. */
+export const setValues = (
+  document: unknown,
+  values: readonly { readonly path: string; readonly value: unknown }[],
+): Result<unknown, Fault> =>
+  values.reduce<Result<unknown, Fault>>(
+    (so, { path, value }) => (so.ok ? setValue(so.value, path, value) : so),
+    ok(document),
+  );
+
 const idOf = (record: unknown): unknown => stepInto(record, 'id');
 
 const listAt = (document: unknown, pointer: string): { path: Path; list: readonly unknown[] } | undefined => {

@@ -1,4 +1,4 @@
-import type { Id, Pt } from '../units/types';
+import type { Id, In, Pt } from '../units/types';
 import { jobWords } from '../words/en/job';
 import { fromPointer } from './pointer';
 import type { OnWall, Option } from './schema';
@@ -6,10 +6,35 @@ import type { OnWall, Option } from './schema';
 /** A change to a job as plain data, replayable; ids are made by the caller. `path` and `list` are JSON pointers into the job. */
 export type Edit =
   | { readonly edit: 'set value'; readonly path: string; readonly value: unknown }
+  /** `field` is a JSON pointer inside the record with that id. */
+  | {
+      readonly edit: 'set field';
+      readonly list: string;
+      readonly id: Id;
+      readonly field: string;
+      readonly value: unknown;
+    }
+  /** Several places at once, in order, as one step under its own name: what a pasted block changes. */
+  | {
+      readonly edit: 'set values';
+      readonly name: string;
+      readonly values: readonly { readonly path: string; readonly value: unknown }[];
+    }
   /** Before the record with that id, or at the end of the list. */
   | { readonly edit: 'add record'; readonly list: string; readonly record: unknown; readonly before: Id | null }
   /** Of a list, or a key of an open record such as /code/amendments. What only named it forgets it. */
   | { readonly edit: 'remove record'; readonly list: string; readonly id: Id }
+  /** With everything that cannot do without it. */
+  | { readonly edit: 'remove together'; readonly list: string; readonly id: Id }
+  /** The corners of the room clockwise, each with the id of the wall that starts there; a wall that keeps its id stays built as it is. */
+  | { readonly edit: 'draw room'; readonly walls: readonly { readonly id: Id; readonly at: Pt }[] }
+  /** Its far end moves along it, and the wall of the room that follows moves as a whole, so that right angles stay. */
+  | { readonly edit: 'wall length'; readonly wall: Id; readonly length: In }
+  /** `at` inches from its start; the part beyond gets the new id. */
+  | { readonly edit: 'split wall'; readonly wall: Id; readonly at: In; readonly id: Id }
+  /** A wall of the room and the one after it, where they run straight into each other. */
+  | { readonly edit: 'join walls'; readonly wall: Id }
+  | { readonly edit: 'move partition'; readonly wall: Id; readonly from: Pt; readonly to: Pt }
   | { readonly edit: 'move panel'; readonly option: Id; readonly on: OnWall }
   /** A corner of the room, by the id of the wall that starts there. */
   | { readonly edit: 'move corner'; readonly wall: Id; readonly to: Pt }
@@ -23,12 +48,34 @@ export type Edit =
 
 const lastStep = (pointer: string): string => fromPointer(pointer)?.at(-1) ?? pointer;
 
+/** The last key of a field that is a word; `on` and `at` say nothing by themselves. */
+const fieldName = (field: string): string => {
+  const key = (fromPointer(field) ?? [field]).filter((step) => !/^\d+$/.test(step)).at(-1) ?? field;
+  return (jobWords.fields as Readonly<Record<string, string>>)[key] ?? key;
+};
+
 /** The edit as the undo list shows it. */
 export const editName = (edit: Edit): string => {
   const words = jobWords.edits;
   switch (edit.edit) {
     case 'set value':
       return words.setValue({ key: lastStep(edit.path) });
+    case 'set values':
+      return edit.name;
+    case 'set field':
+      return words.setField({ field: fieldName(edit.field), id: edit.id });
+    case 'remove together':
+      return words.removeTogether({ id: edit.id });
+    case 'draw room':
+      return words.drawRoom;
+    case 'wall length':
+      return words.wallLength({ wall: edit.wall });
+    case 'split wall':
+      return words.splitWall({ wall: edit.wall });
+    case 'join walls':
+      return words.joinWalls({ wall: edit.wall });
+    case 'move partition':
+      return words.moveWall({ wall: edit.wall });
     case 'add record':
       return words.addRecord({ list: lastStep(edit.list) });
     case 'remove record':

@@ -74,6 +74,19 @@ const GENERATORS: Generators = {
       value: anything,
     });
   },
+  'set values': (job) => {
+    const value = GENERATORS['set value'](job).map(({ path, value }) => ({ path, value }));
+    // mostly what is there already, so that some of these lists hold together
+    const same = fc.constantFrom(...['/circuits', '/homeRuns', '/title']).map((path) => ({
+      path,
+      value: path === '/title' ? 'another' : recordsAt(job, path).length > 0 ? recordsAt(job, path) : '',
+    }));
+    return fc.record({
+      edit: fc.constant('set values'),
+      name: title,
+      values: fc.array(fc.oneof({ arbitrary: same, weight: 3 }, { arbitrary: value, weight: 1 }), { maxLength: 3 }),
+    });
+  },
   'add record': (job) =>
     fc.constantFrom(...lists(job)).chain((list) => {
       const known = recordsAt(job, list);
