@@ -1,5 +1,5 @@
 import highs from 'highs';
-import type { Solve } from '../src/facts/routing';
+import type { Solve, SolverAnswer } from '../src/facts/routing';
 
 /**
  * HiGHS in Node, loaded once. Stopped by node count and never by time, so that an answer repeats. A search that was
@@ -9,7 +9,7 @@ export const createSolver = async (): Promise<Solve> => {
   const solver = await highs();
   const { optimal, solutionLimit } = solver.constants.modelStatus;
   return async ({ lp, nodeLimit }) =>
-    solver.withModel({ format: 'lp', data: lp }, (model) => {
+    solver.withModel({ format: 'lp', data: lp }, (model): SolverAnswer => {
       model.options.set({
         mip_rel_gap: 0,
         mip_abs_gap: 1e-6,

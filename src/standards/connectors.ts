@@ -1,5 +1,7 @@
+import { isKnown } from '../units/types';
 import type { Cable } from './cable';
-import { cableDiameter } from './cableDimensions';
+import { cableDiameter, insulatedConductors, outsideSize } from './cableDimensions';
+import { compareSizes, isSize } from './sizes';
 
 /** Largest cable (major diameter, in) one cable connector of a trade size takes: from memory; the connector's own range governs. */
 export const CONNECTOR_RANGE: readonly { readonly size: string; readonly upToIn: number }[] = [
@@ -18,6 +20,29 @@ const connectorFor = (diameterIn: number): string | undefined =>
 export const connectorSize = (cable: Cable): string | undefined => {
   const size = cableDiameter(cable);
   return size && connectorFor(size.majorIn);
+};
+
+const LARGEST = CONNECTOR_RANGE.at(-1)!.size;
+/** For a cable whose size nobody knows: takes any NM cable up to 6 AWG. Common practice, no source. */
+const UNREAD = '3/4';
+
+/** Sizes at which an SE cable's outside is known stand in for one that is in no table: the next larger conductors. */
+const SE_STEPS = ['8', '6', '4', '2', '1', '1/0', '2/0', '3/0', '4/0'];
+
+/**
+ * The connector that is ordered and whose knockout is counted. Where the cable itself is in no table, its size is taken
+ * from NM cable of the same conductors, else from SE cable of the next larger conductors; beyond those the largest.
+ */
+export const connectorToOrder = (cable: Cable): string => {
+  if (!isKnown(cable.size)) return UNREAD;
+  const known = connectorSize(cable);
+  if (known !== undefined) return known;
+  const conductors = insulatedConductors(cable) ?? 3;
+  const { size } = cable;
+  const step = isSize(size) ? SE_STEPS.find((s) => isSize(s) && compareSizes(s, size) >= 0) : undefined;
+  const likely =
+    outsideSize('NM', size, conductors, 'Cu') ?? (step === undefined ? undefined : outsideSize('SE-R', step, 3, 'Al'));
+  return (likely && connectorFor(likely.majorIn)) ?? LARGEST;
 };
 
 /**
