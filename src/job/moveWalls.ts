@@ -105,11 +105,16 @@ export const moveWall = (job: Job, wall: Id, by: Pt): Job | undefined => {
     );
   }
   const partition = job.site.partitions.find((p) => p.id === wall);
+  return partition && movePartition(job, wall, add(partition.from, by), add(partition.to, by));
+};
+
+/** New ends for a partition; undefined where there is none with that id. */
+export const movePartition = (job: Job, wall: Id, from: Pt, to: Pt): Job | undefined => {
+  const partition = job.site.partitions.find((p) => p.id === wall);
   if (!partition) return undefined;
-  const moved = { ...partition, from: add(partition.from, by), to: add(partition.to, by) };
   const half = knownOr(partition.thickness, STUD_WALL_IN) / 2;
-  const wallMoved = { from: partition.from, to: partition.to, newFrom: moved.from, newTo: moved.to, half };
-  const carried = carryAll(job, [wallMoved], partition.id);
-  const partitions = carried.site.partitions.map((p) => (p.id === wall ? moved : p));
+  const moved = { from: partition.from, to: partition.to, newFrom: from, newTo: to, half };
+  const carried = carryAll(job, [moved], partition.id);
+  const partitions = carried.site.partitions.map((p) => (p.id === wall ? { ...partition, from, to } : p));
   return { ...carried, site: { ...carried.site, partitions } };
 };

@@ -53,6 +53,11 @@ const recordsAt = (job: Job, list: string): readonly { readonly id: string }[] =
     .reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], job);
   return Array.isArray(found) ? (found as { readonly id: string }[]) : [];
 };
+/** Every field of every record that has an id, down to single values. */
+const recordFields = (job: Job) =>
+  lists(job).flatMap((list) =>
+    recordsAt(job, list).flatMap((r) => pointers(r).map((field) => ({ list, id: r.id, field }))),
+  );
 const walls = (job: Job) => [...job.site.outline, ...job.site.partitions];
 const on = (job: Job) =>
   fc.record({
@@ -87,6 +92,50 @@ const GENERATORS: Generators = {
       values: fc.array(fc.oneof({ arbitrary: same, weight: 3 }, { arbitrary: value, weight: 1 }), { maxLength: 3 }),
     });
   },
+  'set field': (job) =>
+    fc.constantFrom(...recordFields(job)).chain(({ list, id, field }) =>
+      fc.record({
+        edit: fc.constant('set field'),
+        list: fc.constant(list),
+        id: fc.oneof(fc.constant(id), fc.constant('nobody')),
+        field: fc.constant(field),
+        value: anything,
+      }),
+    ),
+  'remove together': (job) =>
+    fc
+      .constantFrom(...lists(job))
+      .chain((list) =>
+        fc.record({ edit: fc.constant('remove together'), list: fc.constant(list), id: idOf(recordsAt(job, list)) }),
+      ),
+  'draw room': (job) =>
+    fc
+      .tuple(shift, inches(60, 500), inches(60, 500), fc.boolean())
+      .map(([[x, y], width, depth, around]): Extract<Edit, { edit: 'draw room' }> => {
+        const corners = [
+          [x, y] as const,
+          [x, y + depth] as const,
+          [x + width, y + depth] as const,
+          [x + width, y] as const,
+        ];
+        const ids = job.site.outline.map((c) => c.id);
+        const walls = corners.map((at, i) => ({ id: ids[i] ?? `wall-${i}`, at }));
+        return { edit: 'draw room', walls: around ? walls : walls.reverse() };
+      }),
+  'wall length': (job) =>
+    fc.record({ edit: fc.constant('wall length'), wall: idOf(walls(job)), length: inches(-10, 400) }),
+  'split wall': (job) =>
+    fc.record({ edit: fc.constant('split wall'), wall: idOf(walls(job)), at: inches(-10, 200), id: newId }),
+  'join walls': (job) => fc.record({ edit: fc.constant('join walls'), wall: idOf(job.site.outline) }),
+  'move partition': (job) =>
+    fc
+      .tuple(idOf(job.site.partitions), shift, shift)
+      .map(([wall, from, to]): Extract<Edit, { edit: 'move partition' }> => {
+        const p = job.site.partitions.find((w) => w.id === wall);
+        const by = (at: readonly [number, number] | undefined, [dx, dy]: readonly [number, number]) =>
+          [(at?.[0] ?? 0) + dx, (at?.[1] ?? 0) + dy] as const;
+        return { edit: 'move partition', wall, from: by(p?.from, from), to: by(p?.to, to) };
+      }),
   'add record': (job) =>
     fc.constantFrom(...lists(job)).chain((list) => {
       const known = recordsAt(job, list);
