@@ -35,6 +35,7 @@ export const POWER_SOURCES: readonly string[] = ['transfer switch', 'generator i
 
 /** The lower of the two markings of terminals, °C: one end so marked decides for both. */
 export const LOWER_MARKING = 60;
+export const HIGHER_MARKING = 75;
 
 /** Room for the feeder at or under this needs no ambient correction, °F (30 °C, the table's own ambient). */
 export const TABLE_AMBIENT_F = 86;

@@ -3,6 +3,7 @@ import type { Cable } from '../../standards/cable';
 import {
   COMMONEST_FEEDER_ERROR,
   FEEDER_CARRYING,
+  HIGHER_MARKING,
   LOWER_MARKING,
   STRICT_AND_FREE_COLUMNS,
   STRICT_AND_FREE_KINDS,
@@ -66,12 +67,23 @@ const readings = (cable: Cable): Cable[] =>
     })),
   );
 
+/** What hangs on the feeder and how its ends are marked: as surveyed, or as it may turn out. */
+interface Ends {
+  readonly terminals: U<60 | 75>;
+  readonly wholeDwelling: U<boolean>;
+}
+const endsOf = (facts: FactsInYear): Ends => ({
+  terminals: bothEnds(facts),
+  wholeDwelling: facts.job.feeder.wholeDwelling,
+});
+
 /** May `device` protect this cable, with `load` on it? Undefined where its size or metal is not known. */
 export const checkCable = (
   facts: FactsInYear,
   cable: Cable,
   device: number,
   load: number,
+  ends: Ends = endsOf(facts),
 ): FeederAnswer | undefined => {
   const { metal, size } = cable;
   if (!isKnown(size) || !isKnown(metal)) return undefined;
@@ -84,8 +96,7 @@ export const checkCable = (
         startColumn: isKnown(insulation) ? insulation : UNMARKED_COLUMN,
         insulated: false,
         breakerAmps: device,
-        terminals: bothEnds(facts),
-        wholeDwelling: facts.job.feeder.wholeDwelling,
+        ...ends,
         continuousAmps: 0,
         otherAmps: load,
         conductors: FEEDER_CARRYING,
@@ -99,6 +110,29 @@ export const checkCable = (
   const [strict] = answers;
   if (!strict) return undefined;
   return answers.every((a) => a.outcome === strict.outcome) ? strict : { ...strict, outcome: 'cannot be told' };
+};
+
+/** What a cable carries at one marking of both its ends, and the largest device in front of it, A. */
+export interface Carries {
+  readonly column: 60 | 75;
+  readonly amps: number;
+  readonly most: number;
+  /** With the whole dwelling on it, where that is not known; else null. */
+  readonly wholeMost: number | null;
+}
+
+/** The same at every marking the ends may turn out to have, the higher first; nothing where the cable is not known. */
+export const carriesOf = (facts: FactsInYear, cable: Cable): Carries[] => {
+  const { terminals, wholeDwelling } = endsOf(facts);
+  const columns = isKnown(terminals) ? [terminals] : ([HIGHER_MARKING, LOWER_MARKING] as const);
+  return columns.flatMap((column) => {
+    const at = (whole: boolean) =>
+      checkCable(facts, cable, facts.feeder.breakerAmps ?? 1, 0, { terminals: column, wholeDwelling: whole });
+    const [told, whole] = [at(wholeDwelling === true), at(true)];
+    if (!told || !whole) return [];
+    const wholeMost = isKnown(wholeDwelling) ? null : whole.breakerMax;
+    return [{ column, amps: told.ampacity, most: told.breakerMax, wholeMost }];
+  });
 };
 
 /** Is it the conductor of the commonest error? */

@@ -4,8 +4,27 @@ import { cableName } from '../../standards/cableNames';
 import type { RuleId } from '../../standards/sections';
 import { isKnown } from '../../units/types';
 import { panelWords as say } from '../../words/en/rulesPanel';
+import { newPanel } from '../reading';
 import { cannotBeTold, extraWork, type FactsInYear, holds, type Says, stops } from '../rule';
-import { checkCable, feederWaits } from './feederReading';
+import { bothEnds, carriesOf, checkCable, feederWaits } from './feederReading';
+
+const nameOf = (cable: Cable, rule: RuleId): string => (rule === 'FDR-2AL' ? say.twoAl() : cableName(cable));
+
+/** What a cable carries by the marking of its ends, and which facts keep the device from being judged; null where the cable is not known. */
+const untoldOf = (facts: FactsInYear, cable: Cable, rule: RuleId): string | null => {
+  const at = carriesOf(facts, cable);
+  if (at.length === 0) return null;
+  const { job, feeder } = facts;
+  const marking = bothEnds(facts);
+  const unread = [
+    ...(isKnown(marking) || isKnown(job.feeder.from.lugs) ? [] : [say.unreadMarking({ where: say.atSource() })]),
+    ...(isKnown(marking) || isKnown(newPanel(facts).panel.lugs) ? [] : [say.unreadMarking({ where: say.atPanel() })]),
+    ...(isKnown(job.feeder.wholeDwelling) ? [] : [say.unreadWhole()]),
+    ...(isKnown(cable.kind) && isKnown(cable.insulation) ? [] : [say.unreadJacket()]),
+    ...(feeder.breakerAmps === null ? [say.unreadBreaker()] : []),
+  ];
+  return `${say.feederCarries({ cable: nameOf(cable, rule), at })} ${say.feederUntold({ unread, breaker: feeder.breakerAmps })}`;
+};
 
 /**
  * Conductors against the device in front of them, without the load: LOAD looks at that, and at what the conductors
@@ -13,14 +32,20 @@ import { checkCable, feederWaits } from './feederReading';
  */
 export const sizing = (facts: FactsInYear, cables: readonly Cable[], rule: RuleId, cures: boolean): Says => {
   const device = facts.feeder.breakerAmps;
-  const untold = cannotBeTold(say.feederUnknown(), say.feederLook(), feederWaits(facts));
-  if (device === null) return untold;
+  const untold = (doubtful: Cable | undefined) =>
+    cannotBeTold(
+      (doubtful && untoldOf(facts, doubtful, rule)) ?? say.feederUnknown(),
+      say.feederLook(),
+      feederWaits(facts),
+    );
+  if (device === null) return untold(cables[0]);
   const checks = cables.map((cable) => ({ cable, answer: checkCable(facts, cable, device, 0) }));
   const failing = checks.find(({ answer }) => answer?.outcome === 'fails');
   if (failing?.answer) {
     const known = checks.flatMap(({ answer }) => (answer ? [answer.breakerMax] : []));
     const most = Math.min(...known);
-    const v = { cable: cableName(failing.cable), breaker: device, most };
+    const cable = nameOf(failing.cable, rule);
+    const carries = say.feederCarries({ cable, at: carriesOf(facts, failing.cable) });
     const measure = { measured: device, required: most, unit: 'A' };
     const item = `feeder breaker:2p ${most}`;
     const smaller: Work = { item, quantity: 1, homeRuns: [], rule, alternate: null };
@@ -28,12 +53,16 @@ export const sizing = (facts: FactsInYear, cables: readonly Cable[], rule: RuleI
       { say: say.feederSmallerBreaker({ amps: most }), cents: null, work: [smaller] },
       { say: say.feederNew(), cents: null, work: [] },
     ];
-    const text = rule === 'FDR-2AL' ? say.twoAlFails(v) : say.feederFails(v);
+    const text =
+      rule === 'FDR-2AL'
+        ? say.twoAlFails({ breaker: device, carries })
+        : say.feederFails({ cable, breaker: device, most });
     return most > 0
       ? extraWork(text, { ...measure, remedies, cure: cures ? [smaller] : [] })
       : stops(text, { ...measure, remedies: remedies.slice(1) });
   }
-  if (checks.some(({ answer }) => answer?.outcome !== 'holds') || cables.some((c) => !isKnown(c.kind))) return untold;
+  const doubtful = checks.find(({ cable, answer }) => answer?.outcome !== 'holds' || !isKnown(cable.kind));
+  if (doubtful) return untold(doubtful.cable);
   const most = Math.min(...checks.map(({ answer }) => answer!.breakerMax));
   return holds(
     rule === 'FDR-2AL'

@@ -103,8 +103,35 @@ export const panelWords = {
 
   twoAlHolds: (v: { breaker: number; most: number }) =>
     `2 AWG aluminum on ${v.breaker} A: not over the ${v.most} A it may have here.`,
-  twoAlFails: (v: { breaker: number; most: number }) =>
-    `2 AWG aluminum on ${v.breaker} A: this feeder does not carry the whole dwelling, so it may have ${v.most} A.`,
+  twoAlFails: (v: { breaker: number; carries: string }) => `2 AWG aluminum on ${v.breaker} A is too much. ${v.carries}`,
+  twoAl: () => '2 AWG aluminum',
+  feederCarries: (v: {
+    cable: string;
+    at: readonly { column: number; amps: number; most: number; wholeMost: number | null }[];
+  }) => {
+    const [best] = v.at;
+    const alike = v.at.every((x) => x.amps === best?.amps && x.most === best.most && x.wholeMost === best.wholeMost);
+    const marks = alike ? v.at.slice(0, 1) : v.at;
+    const where = ({ column }: { column: number }) =>
+      v.at.length === 1
+        ? `with terminals of ${column} °C`
+        : alike
+          ? 'at either marking of its ends'
+          : column === best?.column
+            ? `with both ends marked ${column} °C`
+            : `where either end is marked ${column} °C`;
+    const whole = marks.flatMap((x) => (x.wholeMost === null ? [] : [`up to ${x.wholeMost} A ${where(x)}`]));
+    return [
+      `${v.cable} carries ${marks.map((x) => `${x.amps} A ${where(x)} (a breaker up to ${x.most} A)`).join(', ')}.`,
+      ...(whole.length > 0 ? [`With the whole dwelling on this feeder the breaker may be ${whole.join(', ')}.`] : []),
+    ].join(' ');
+  },
+  feederUntold: (v: { unread: readonly string[]; breaker: number | null }) =>
+    `Not known: ${v.unread.join('; ')}. So ${v.breaker === null ? 'what may protect it' : `whether ${v.breaker} A may protect it`} cannot be told.`,
+  unreadMarking: (v: { where: string }) => `the terminal marking at ${v.where}`,
+  unreadWhole: () => 'whether the whole dwelling hangs on it',
+  unreadJacket: () => 'its jacket, which is taken at its strictest',
+  unreadBreaker: () => 'the breaker at its source',
   feederHolds: (v: { cable: string; breaker: number }) => `${v.cable} holds a breaker of ${v.breaker} A.`,
   feederFails: (v: { cable: string; breaker: number; most: number }) =>
     `${v.cable} may have ${v.most} A in front of it, not ${v.breaker} A.`,
