@@ -2,9 +2,11 @@ import type { RefObject } from 'react';
 import { screenWords as say } from '../words/en/screens';
 import { JobsList } from './JobsList';
 import css from './jobs.module.css';
+import { LookTools } from './LookTools';
 import parts from './parts/parts.module.css';
+import { ThisJob } from './ThisJob';
 
-/** The jobs, over whatever sheet is open. */
+/** The open job, the others, and how the screen looks, over whatever sheet is open. */
 export const JobsDialog = ({ ref }: { readonly ref: RefObject<HTMLDialogElement | null> }) => {
   const close = (): void => ref.current?.close();
   return (
@@ -15,7 +17,14 @@ export const JobsDialog = ({ ref }: { readonly ref: RefObject<HTMLDialogElement 
           {say.close}
         </button>
       </div>
+      <ThisJob />
       <JobsList leading={false} onOpened={close} />
+      <section className={css.screen}>
+        <h3 className={css.title}>{say.screenTitle}</h3>
+        <div className={css.buttons}>
+          <LookTools />
+        </div>
+      </section>
     </dialog>
   );
 };

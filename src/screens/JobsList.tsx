@@ -3,6 +3,7 @@ import { screenWords as say } from '../words/en/screens';
 import css from './jobs.module.css';
 import parts from './parts/parts.module.css';
 import { useActions, useHost, useJobState } from './session';
+import { goToSheet } from './sheetHash';
 
 interface Props {
   /** The one black button of the sheet: opening a file, where nothing else is the next thing. */
@@ -23,13 +24,21 @@ export const JobsList = ({ leading, onOpened }: Props) => {
     void refreshKept();
     if (good) onOpened?.();
   };
+  const startNew = async (): Promise<void> => {
+    const good = await openText(host.newJobText(), say.newJob);
+    if (good) goToSheet('survey');
+    opened(good);
+  };
   const openFile = async (chosen: File | undefined): Promise<void> => {
     if (chosen) opened(await openText(await chosen.text(), chosen.name));
     if (file.current) file.current.value = '';
   };
   return (
     <div className={css.lists}>
-      <section>
+      <section className={css.buttons}>
+        <button type="button" className={parts.button} onClick={startNew}>
+          {say.newJob}
+        </button>
         <button type="button" className={leading ? parts.go : parts.button} onClick={() => file.current?.click()}>
           {say.openFile}
         </button>

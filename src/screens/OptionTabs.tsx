@@ -10,6 +10,7 @@ export const OptionTabs = () => {
   const options = useOptions();
   const chosen = useJobState((s) => s.option);
   const { choose } = useActions();
+  if (options.length === 0) return <p className={css.empty}>{say.noOption}</p>;
   return (
     <fieldset className={css.options}>
       <legend className={parts.hidden}>{say.optionsTitle}</legend>

@@ -1,5 +1,5 @@
-import { JobSheet } from './JobSheet';
 import { Hatches } from './parts/Hatches';
+import { Sheets } from './Sheets';
 import { StartSheet } from './StartSheet';
 import { useJobState } from './session';
 
@@ -9,7 +9,7 @@ export const Screens = () => {
   return (
     <>
       <Hatches />
-      {open ? <JobSheet /> : <StartSheet />}
+      {open ? <Sheets /> : <StartSheet />}
     </>
   );
 };

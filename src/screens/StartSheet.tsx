@@ -1,15 +1,18 @@
 import { screenWords as say } from '../words/en/screens';
 import { JobsList } from './JobsList';
+import { LookTools } from './LookTools';
 import { Notices } from './Notices';
 import css from './sheet.module.css';
-import { Tools } from './Tools';
 
 /** An empty job: what the program is for, what to measure first, and a way in. */
 export const StartSheet = () => (
   <div className={css.sheet}>
     <div className={css.frameStart}>
-      <div className={css.top}>
-        <Tools />
+      <div>
+        <header className={css.startHead}>
+          <h1>Backboard</h1>
+          <LookTools />
+        </header>
         <Notices />
       </div>
       <main className={css.start}>

@@ -34,8 +34,7 @@ const Row = ({
 export const TallyBlock = () => {
   const selected = useSelected();
   const plan: Plan | null = selected?.plan ?? null;
-  if (!selected) return null;
-  const at = (key: string) => figurePath(selected.at, `tally/${key}`);
+  const at = (key: string) => figurePath(selected?.at ?? 0, `tally/${key}`);
   const none = <span>{say.noFigure}</span>;
   const t = plan?.tally;
   return (

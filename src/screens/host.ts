@@ -8,14 +8,23 @@ export type Theme = 'light' | 'dark';
 /** desk: a pointer and small controls · field: one hand, large ones. */
 export type Hand = 'desk' | 'field';
 
+export interface Look {
+  readonly theme: Theme;
+  readonly hand: Hand;
+  /** Single keys do something: 1 to 5, and the letters of tools. */
+  readonly keys: boolean;
+}
+
 export interface Host {
   readonly demos: readonly Demo[];
   /** The text of a demo job file. */
   readonly demoText: (name: string) => Promise<string>;
   /** Hands a file to the person. */
   readonly download: (fileName: string, text: string) => void;
-  readonly look: () => { readonly theme: Theme; readonly hand: Hand };
-  readonly setLook: (look: { readonly theme?: Theme; readonly hand?: Hand }) => void;
+  readonly look: () => Look;
+  readonly setLook: (look: Partial<Look>) => void;
+  /** The text of a new, empty job file. */
+  readonly newJobText: () => string;
   /** Calls back when a new version of the app has been fetched and waits; `load` changes over to it. */
   readonly onUpdate: (ready: (load: () => void) => void) => () => void;
   /** Local time of day of an ISO time. */

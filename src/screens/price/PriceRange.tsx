@@ -5,7 +5,7 @@ import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { dollars } from '../parts/money';
 import { figurePath } from '../selected';
-import css from './tables.module.css';
+import css from './price.module.css';
 
 /** A price axis all options share, with round sums as its ticks. */
 export interface PriceScale {

@@ -1,9 +1,9 @@
 import type { Plan, Proof } from '../../facts/result';
 import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
+import css from '../parts/table.module.css';
 import { figurePath } from '../selected';
 import { useJobState } from '../session';
-import css from './tables.module.css';
 
 const proofSays = (proof: Proof): string => (proof.best ? say.proofBest : say.proofAbove({ share: proof.atMostAbove }));
 

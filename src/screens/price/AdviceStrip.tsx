@@ -1,10 +1,10 @@
-import { screenWords as say } from '../words/en/screens';
-import { Figure } from './parts/Figure';
-import { dollars } from './parts/money';
-import parts from './parts/parts.module.css';
-import { useOptions } from './selected';
-import { useActions, useJobState } from './session';
-import css from './strip.module.css';
+import { screenWords as say } from '../../words/en/screens';
+import { Figure } from '../parts/Figure';
+import { dollars } from '../parts/money';
+import parts from '../parts/parts.module.css';
+import { useOptions } from '../selected';
+import { useActions, useJobState } from '../session';
+import css from './advice.module.css';
 
 /** What the program advises, why, and what would change its mind. */
 export const AdviceStrip = () => {

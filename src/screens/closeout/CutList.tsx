@@ -3,8 +3,8 @@ import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { Length } from '../parts/Length';
 import { dollars } from '../parts/money';
+import css from '../parts/table.module.css';
 import { figurePath } from '../selected';
-import css from './tables.module.css';
 
 /** Pieces to cut from each coil, with what is left, and what is to be ordered. */
 export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => (

@@ -5,9 +5,9 @@ import { cableName } from '../../standards/cableNames';
 import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { Length } from '../parts/Length';
+import css from '../parts/table.module.css';
 import { figurePath, useJob } from '../selected';
 import { useActions, useJobState } from '../session';
-import css from './tables.module.css';
 
 /** The strictest word on AFCI among a home run's circuits, with its place in the result. */
 const afciOf = (job: Job, plan: Plan, run: Run): { at: number; required: string } | null => {

@@ -2,8 +2,8 @@ import type { Plan } from '../../facts/result';
 import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { dollars } from '../parts/money';
+import css from '../parts/table.module.css';
 import { figurePath } from '../selected';
-import css from './tables.module.css';
 
 const hundredths = (n: number): string => String(Math.round(n * 100) / 100);
 

@@ -3,10 +3,11 @@ import { screenWords as say } from '../../words/en/screens';
 import { StopSign } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
 import parts from '../parts/parts.module.css';
+import table from '../parts/table.module.css';
 import { figurePath, type OptionView, useOptions } from '../selected';
 import { useActions, useJobState } from '../session';
 import { PriceAxis, PriceRange, priceScale } from './PriceRange';
-import css from './tables.module.css';
+import css from './price.module.css';
 
 const head = [say.colOption, null, say.colLabor, say.colOutage, say.colSplices, say.colAfci, say.colStops] as const;
 
@@ -76,7 +77,7 @@ export const OptionsTable = () => {
           return (
             <tr key={option.id} className={on ? css.optionOn : css.optionRow}>
               <th scope="row">
-                <button type="button" className={css.pick} aria-pressed={on} onClick={() => choose(option.id)}>
+                <button type="button" className={table.pick} aria-pressed={on} onClick={() => choose(option.id)}>
                   <b>{letter}</b> <span>{option.title}</span>
                 </button>
               </th>
