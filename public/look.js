@@ -12,4 +12,5 @@
   const field = matchMedia('(pointer: coarse), (max-width: 899px)').matches;
   root.dataset.theme = kept('theme') ?? (dark ? 'dark' : 'light');
   root.dataset.hand = kept('hand') ?? (field ? 'field' : 'desk');
+  root.dataset.keys = kept('keys') ?? 'on';
 })();

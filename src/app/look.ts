@@ -1,9 +1,9 @@
-import type { Hand, Host, Theme } from '../screens/host';
+import type { Host } from '../screens/host';
 
-/** Light or dark, desk or field, on the page and remembered; `look.js` sets both before the first paint. */
+/** Light or dark, desk or field, single keys or none: on the page and remembered; `look.js` sets them before the first paint. */
 const root = document.documentElement;
 
-const remember = (key: 'theme' | 'hand', value: string): void => {
+const remember = (key: 'theme' | 'hand' | 'keys', value: string): void => {
   root.dataset[key] = value;
   try {
     localStorage.setItem(key, value);
@@ -13,10 +13,12 @@ const remember = (key: 'theme' | 'hand', value: string): void => {
 };
 
 export const look: Host['look'] = () => ({
-  theme: root.dataset.theme === 'dark' ? 'dark' : ('light' satisfies Theme),
-  hand: root.dataset.hand === 'field' ? 'field' : ('desk' satisfies Hand),
+  theme: root.dataset.theme === 'dark' ? 'dark' : 'light',
+  hand: root.dataset.hand === 'field' ? 'field' : 'desk',
+  keys: root.dataset.keys !== 'off',
 });
-export const setLook: Host['setLook'] = ({ theme, hand }) => {
+export const setLook: Host['setLook'] = ({ theme, hand, keys }) => {
   if (theme) remember('theme', theme);
   if (hand) remember('hand', hand);
+  if (keys !== undefined) remember('keys', keys ? 'on' : 'off');
 };

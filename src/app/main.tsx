@@ -1,5 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { blankJob } from '../job/blankJob';
+import { saveJob } from '../job/save';
 import { Crash } from '../screens/Crash';
 import { fileNameOf } from '../screens/fileName';
 import type { Host } from '../screens/host';
@@ -34,6 +36,7 @@ const host: Host = {
   download,
   look,
   setLook,
+  newJobText: () => saveJob(blankJob({ id: crypto.randomUUID(), on: new Date().toISOString().slice(0, 10) })),
   onUpdate,
   timeOfDay: (iso) => new Date(iso).toLocaleTimeString('en-US', { hour: 'numeric', minute: '2-digit' }),
 };

@@ -1,0 +1,61 @@
+import { type ComponentType, useEffect, useMemo } from 'react';
+import { CheckSheet } from './check/CheckSheet';
+import { CloseoutSheet } from './closeout/CloseoutSheet';
+import { LayoutSheet } from './layout/LayoutSheet';
+import { PriceSheet } from './price/PriceSheet';
+import { SheetFrame } from './SheetFrame';
+import { SlotsProvider } from './Slots';
+import { goToSheet, useSheetKey } from './sheetHash';
+import { SHEET_KEYS, type SheetKey, sheetNumber } from './sheetKeys';
+import { useShortcuts } from './shortcuts';
+import { SurveySheet } from './survey/SurveySheet';
+
+/*
+ * How a sheet is plugged in.
+ *
+ * A sheet is one component without props in a folder of its own, named below; the frame around it (tool row, right
+ * column, tally, title block, job string) is the same for all. The job and what is selected come from the hooks of
+ * `selected.ts` and `session.tsx`: useJob, useSelected (option and plan, undefined without an option), useOptions,
+ * useJobState, and useActions().edit for every change.
+ *
+ * - What it renders fills the work area, a flex column that scrolls: give a drawing `flex: 1; min-height: 0`. Below
+ *   1200 px it is one column of the page, and what is wrapped in <AfterNotes> comes after the right column's notes.
+ * - <InTools>, <InViews> (Slots.tsx) put buttons of class `parts.tool` into the tool row; the one that is on has
+ *   aria-pressed. <InColumn> puts the thing selected into the right column in place of the new panel.
+ * - useShortcuts({ v: … }) takes single keys; 1 to 5 are the sheets'. Make the object once (useMemo).
+ * - What follows a slash in the address is the sheet's own: useSheetPart, goToSheet('closeout', 'crew').
+ * - `small`: the sheet has no drawing, so the right column shows a small plan.
+ */
+interface Entry {
+  readonly Sheet: ComponentType;
+  readonly small: boolean;
+}
+const SHEETS: Readonly<Record<SheetKey, Entry>> = {
+  survey: { Sheet: SurveySheet, small: false },
+  layout: { Sheet: LayoutSheet, small: false },
+  check: { Sheet: CheckSheet, small: true },
+  price: { Sheet: PriceSheet, small: true },
+  closeout: { Sheet: CloseoutSheet, small: true },
+};
+
+/** The open sheet of the job in its frame. */
+export const Sheets = () => {
+  const key = useSheetKey();
+  const { Sheet, small } = SHEETS[key];
+  const keys = useMemo(
+    () => Object.fromEntries(SHEET_KEYS.map((name) => [String(sheetNumber(name)), () => goToSheet(name)])),
+    [],
+  );
+  useShortcuts(keys);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: every sheet is read from its top
+  useEffect(() => {
+    scrollTo(0, 0);
+  }, [key]);
+  return (
+    <SlotsProvider>
+      <SheetFrame sheet={key} small={small}>
+        <Sheet key={key} />
+      </SheetFrame>
+    </SlotsProvider>
+  );
+};

@@ -1,0 +1,4 @@
+import { PlanView } from '../drawing/PlanView';
+
+/** The room and the old work. */
+export const SurveySheet = () => <PlanView />;
