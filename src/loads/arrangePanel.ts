@@ -1,6 +1,7 @@
 import type { DirectoryEntry, Run } from '../facts/result';
 import type { ArrangementFacts } from '../facts/ruling';
 import type { HomeRun, Job, Option } from '../job/schema';
+import { panelSpacesFor } from '../standards/panelSpaces';
 import { byId } from '../units/order';
 import { type Id, isKnown } from '../units/types';
 import { type Breaker, landsHere } from './breakers';
@@ -109,9 +110,9 @@ const terminals = (job: Job, breakers: readonly Breaker[], runs: readonly Run[])
   };
 };
 
-/** Spaces an option's panel has, or the next even number that holds what it needs with the spares asked for. */
+/** Spaces an option's panel has, or those of the smallest panel that holds what it needs with the spares asked for. */
 const spacesOf = (job: Job, option: Option, needed: number): number =>
-  isKnown(option.enclosure.spaces) ? option.enclosure.spaces : Math.ceil((needed + job.practice.spareSpaces) / 2) * 2;
+  isKnown(option.enclosure.spaces) ? option.enclosure.spaces : panelSpacesFor(needed + job.practice.spareSpaces);
 
 /** Which breaker goes where: pole count, legs balanced where VA is entered, cables to the side they arrive on. */
 export const arrangePanel = (

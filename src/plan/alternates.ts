@@ -2,11 +2,11 @@ import type { AfciEntry } from '../facts/result';
 import type { Job } from '../job/schema';
 import { type Breaker, breakerItem, breakersOf } from '../loads/breakers';
 import type { Alternate } from '../pricing/price';
+import { SPD_ALTERNATE } from '../rules/panel/spd';
 import type { Id } from '../units/types';
 import type { RequiredWork } from './required';
 
 /** What the homeowner, or the inspector, may still decide. The ids are those of the job's `alternates`. */
-export const SPD_ALTERNATE = 'spd';
 export const AFCI_ALTERNATE = 'afci';
 
 export const isTaken = (job: Job, id: Id): boolean => job.alternates.some((a) => a.id === id && a.taken);

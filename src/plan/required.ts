@@ -1,9 +1,10 @@
 import type { Plan, Run } from '../facts/result';
 import type { RoutingAnswer } from '../facts/routing';
 import type { Work } from '../facts/work';
-import type { Job, Option } from '../job/schema';
+import type { Job, Option, PriceBook } from '../job/schema';
 import { faceOf, wallFaces } from '../job/site';
 import { type Breaker, breakerItem } from '../loads/breakers';
+import { PANEL_SPACES, panelSpacesFor } from '../standards/panelSpaces';
 import { compareText } from '../units/order';
 import { type Id, isKnown } from '../units/types';
 import { isOldWiring } from './penalties';
@@ -24,14 +25,26 @@ const LEAD_PAINT_BEFORE = 1978;
 
 const SPLICED: ReadonlySet<Run['way']> = new Set(['cut-in', 'splice can', 'splice in new panel', 'new home run']);
 
-/** Cabinet, board and what the wall asks for. `spaces` = what the new panel must hold where the option leaves it open. */
-const newPanel = (job: Job, option: Option, spaces: number): RequiredWork[] => {
+const PANEL_ITEM = /^panel:(\d+)$/;
+
+/**
+ * Spaces of the panel that is bought: as the option has it where panels are sold with so many, else the next larger the
+ * price book has. `spaces` = those of the directory, which is laid out for a panel that is sold where the option leaves it open.
+ */
+const boughtSpaces = (option: Option, spaces: number, book: PriceBook): number => {
+  if (isKnown(option.enclosure.spaces) && PANEL_SPACES.includes(spaces)) return spaces;
+  const offered = book.materials.flatMap(({ id }) => PANEL_ITEM.exec(id)?.[1] ?? []).map(Number);
+  return offered.some((size) => size >= spaces) ? panelSpacesFor(spaces, offered) : spaces;
+};
+
+/** Cabinet, board and what the wall asks for. */
+const newPanel = (job: Job, option: Option, spaces: number, book: PriceBook): RequiredWork[] => {
   const { enclosure } = option;
   const face = faceOf(wallFaces(job.site, 'now'), enclosure.on);
   const masonry = face !== undefined && (face.build === 'poured' || face.build === 'block' || !isKnown(face.build));
   const main = enclosure.mainAmps;
   return [
-    piece(`panel:${isKnown(enclosure.spaces) ? enclosure.spaces : spaces}`),
+    piece(`panel:${boughtSpaces(option, spaces, book)}`),
     piece('mount panel'),
     ...(face?.build === 'plywood board' ? [] : [piece('board')]),
     ...(masonry ? [piece('mount on masonry')] : []),
@@ -127,8 +140,9 @@ export const requiredWork = (
   plan: Pick<Plan, 'feeder' | 'electrode'>,
   list: readonly Breaker[],
   afciAdded: readonly Id[],
-  spacesNeeded: number,
+  directorySpaces: number,
   feederItem: string | null,
+  book: PriceBook,
 ): RequiredWork[] => {
   const spliced = answer.runs.filter((r) => SPLICED.has(r.way)).map((r) => r.homeRun);
   const untraced = job.homeRuns.filter((h) => !h.traced && spliced.includes(h.id)).map((h) => h.id);
@@ -141,7 +155,7 @@ export const requiredWork = (
     ];
   });
   return [
-    ...newPanel(job, option, spacesNeeded),
+    ...newPanel(job, option, directorySpaces, book),
     ...oldPanels(job, option, answer),
     ...breakers(job, list, answer.runs),
     ...feeder(plan, answer.feeder.cutLength / 12, feederItem),

@@ -7,9 +7,10 @@ import { type Breaker, breakersOf } from '../loads/breakers';
 import { feederFigures } from '../loads/feederPlan';
 import { afciEntries } from '../rules/afci';
 import { gfciAdded } from '../rules/gfci';
+import { SPD_ALTERNATE } from '../rules/panel/spd';
 import { runRules } from '../rules/run';
 import type { Id } from '../units/types';
-import { AFCI_ALTERNATE, afciOpen, afciPriced, isTaken, SPD_ALTERNATE } from './alternates';
+import { AFCI_ALTERNATE, afciOpen, afciPriced, isTaken } from './alternates';
 import type { Stage } from './stages';
 
 /** A routed answer seen by the rules: everything that follows from it before money. */

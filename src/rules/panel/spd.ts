@@ -8,6 +8,8 @@ import { rolePaths } from './serviceReading';
 
 const AMENDMENT = 'spdInsideHouse';
 const SPD = 'SPD';
+/** The id of the alternate a surge device is: what a rule requires of it cannot be declined. */
+export const SPD_ALTERNATE = 'spd';
 
 /** A surge protective device where `applies`: there already, excused by a local rule, or priced into the plan. */
 export const surge = (facts: FactsInYear, rule: RuleId, applies: U<boolean>, sentence: string): Says => {
@@ -21,6 +23,6 @@ export const surge = (facts: FactsInYear, rule: RuleId, applies: U<boolean>, sen
   const local = facts.job.code.amendments[AMENDMENT];
   if (local === false || local === 'no') return holds(say.spdLocal(), { amendment: `${AMENDMENT} = no` });
   if (panel.attached.some((a) => a.kind === SPD)) return holds(say.spdDone());
-  const cure: Work[] = [{ item: 'spd', quantity: 1, homeRuns: [], rule, alternate: null }];
+  const cure: Work[] = [{ item: 'spd', quantity: 1, homeRuns: [], rule, alternate: SPD_ALTERNATE }];
   return extraWork(sentence, { cure });
 };

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import type { Job } from '../../../src/job/schema';
+import { planOption } from '../../../src/plan/planOption';
+import { defaultBook } from '../../../src/pricing/defaultBook';
+import { PANEL_SPACES, panelSpacesFor } from '../../../src/standards/panelSpaces';
+import { demoJob } from '../../support/demos';
+
+const small = demoJob('small-house');
+const planned = (spaces: number | 'unknown', book: Job['priceBook'] = 'default') => {
+  const [option] = small.options.filter((o) => o.kind === 'in place');
+  const changed = { ...option!, enclosure: { ...option!.enclosure, spaces } };
+  return planOption({ ...small, priceBook: book, options: [changed] }, changed).plan;
+};
+const panelOf = ({ price }: ReturnType<typeof planned>) =>
+  price.lines.filter((l) => l.item.startsWith('panel:')).map((l) => [l.item, l.quantity]);
+
+describe('the panel that is bought', () => {
+  test('every size panels are sold in has a price in the default book', () => {
+    const ids = defaultBook.materials.map((m) => m.id);
+    expect(PANEL_SPACES.filter((n) => !ids.includes(`panel:${n}`))).toEqual([]);
+  });
+  test.each([
+    [1, 8],
+    [13, 16],
+    [23, 24],
+    [25, 30],
+    [31, 32],
+    [41, 42],
+    [66, 66],
+    [67, 68],
+  ])('%i spaces: one of %i', (needed, sold) => {
+    expect(panelSpacesFor(needed)).toBe(sold);
+  });
+  test('spaces as the option has them where panels are sold so, else the next larger', () => {
+    expect(panelOf(planned(24))).toEqual([['panel:24', 1]]);
+    expect(panelOf(planned(13))).toEqual([['panel:16', 1]]);
+    expect(panelOf(planned(33))).toEqual([['panel:40', 1]]);
+  });
+  test('spaces not known: the smallest panel that holds the breakers with the spares asked for, and its directory', () => {
+    const plan = planned('unknown');
+    const used = plan.directory.filter((d) => d.circuit !== null).length;
+    const bought = Number(panelOf(plan)[0]![0]!.toString().split(':')[1]);
+    expect(PANEL_SPACES).toContain(bought);
+    expect(bought).toBeGreaterThanOrEqual(used + small.practice.spareSpaces);
+    expect(PANEL_SPACES.filter((n) => n >= used + small.practice.spareSpaces && n < bought)).toEqual([]);
+    expect(plan.directory.length).toBe(bought);
+    expect(plan.price.missing).toEqual([]);
+  });
+  test('a size nobody sells, or one the book has no price for, is named as missing and not made cheaper', () => {
+    expect(planned(77).price.missing).toEqual(['panel:77']);
+    const without = { ...defaultBook, materials: defaultBook.materials.filter((m) => m.id !== 'panel:24') };
+    expect(planned(24, without).price.missing).toEqual(['panel:24']);
+    expect(panelOf(planned(23, without))).toEqual([['panel:30', 1]]);
+  });
+});
+
+describe('a surge device', () => {
+  const spdOf = (job: Job) => {
+    const option = job.options.find((o) => o.kind === 'in place')!;
+    return planOption(job, option).plan.price;
+  };
+  test('that a rule requires cannot be declined, and shows what it costs', () => {
+    const washer = demoJob('washer');
+    const price = spdOf(washer);
+    const spd = price.alternates.find((a) => a.id === 'spd')!;
+    expect(spd).toMatchObject({ required: true, taken: true, rule: 'SPD-FDR' });
+    const lines = price.lines.filter((l) => l.alternate === 'spd');
+    expect(lines.map((l) => l.item)).toEqual(['occupied', 'spd', 'spd']); // material, its hours, and what an occupied house adds to them
+    // what it adds is its lines and what overhead, profit and tax put on them
+    expect(spd.cents).toBeGreaterThan(lines.reduce((n, l) => n + l.likelyCents, 0));
+    expect(spdOf({ ...washer, alternates: [{ id: 'spd', taken: false }] })).toEqual(price);
+  });
+  test('that none requires is left until it is taken, and then adds just what it said', () => {
+    const left = spdOf(small);
+    const taken = spdOf({ ...small, alternates: [{ id: 'spd', taken: true }] });
+    const sum = (price: typeof left) => price.lines.reduce((n, l) => n + l.likelyCents, 0);
+    expect(left.alternates.find((a) => a.id === 'spd')).toMatchObject({ required: false, taken: false });
+    expect(sum(taken) - sum(left)).toBe(left.alternates.find((a) => a.id === 'spd')!.cents);
+  });
+});
