@@ -2,7 +2,8 @@ import type { Effect } from '../facts/result';
 import type { Id, In, Pt } from '../units/types';
 
 /**
- * What a drawing is made of. Places are plan points in inches, x right, y up. What must keep its size whatever the
+ * What a drawing is made of. Places are points in inches, x right, y up: of the plan, or in the wall drawing along the
+ * unrolled walls and up from the floor. What must keep its size whatever the
  * scale (line weights, lettering, symbols, how far a dimension stands off) is in points of the paper; a painter takes
  * one point as one pixel on screen.
  */
@@ -29,7 +30,7 @@ export type Weight = 'cut' | 'profile' | 'object' | 'thin' | 'hair' | 'old' | 'n
 export type Tone = 'ink' | 'ink-2' | 'ink-3' | 'old' | 'new' | 'on-new' | 'hair' | 'paper';
 /** away: taken out · future: comes with the finishing · overhead: above the cut · zone: kept clear. */
 export type Dash = 'away' | 'future' | 'overhead' | 'zone';
-export type Hatch = 'concrete' | 'block' | 'stud' | 'ply' | 'zone' | 'intrusion' | 'not measured';
+export type Hatch = 'concrete' | 'block' | 'stud' | 'ply' | 'wood end' | 'zone' | 'intrusion' | 'not measured';
 export type Fill = Hatch | 'paper' | 'appliance' | 'ink' | 'new';
 
 export interface Stroke {
@@ -65,7 +66,8 @@ export interface Arc extends Item {
 /** A symbol of fixed size on the paper. */
 export interface Sign extends Item {
   readonly item: 'sign';
-  readonly sign: 'splice box' | 'from above' | 'slash';
+  /** into the room: new cable that leaves the wall toward whoever looks at it. */
+  readonly sign: 'splice box' | 'from above' | 'slash' | 'into the room';
   readonly at: Pt;
   /** Direction of what it stands on, degrees. */
   readonly turn: number;
@@ -135,6 +137,15 @@ export interface Drawing {
   readonly items: readonly Drawn[];
   readonly extent: { readonly minX: In; readonly minY: In; readonly maxX: In; readonly maxY: In };
 }
+
+/** Back to front, those of one layer as they come. */
+export const inOrder = (items: readonly Drawn[]): Drawn[] => {
+  const order = new Map(LAYERS.map((layer, i) => [layer, i]));
+  return items
+    .map((item, i) => ({ item, i }))
+    .sort((a, b) => order.get(a.item.layer)! - order.get(b.item.layer)! || a.i - b.i)
+    .map(({ item }) => item);
+};
 
 const LINE = { item: 'line', closed: false, fill: null, beside: 0 } as const;
 export const stroke = (weight: Weight, tone: Tone, dash: Dash | null = null): Stroke => ({ weight, tone, dash });

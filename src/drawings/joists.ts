@@ -6,9 +6,10 @@ import { roomOutline } from '../job/site';
 import { isKnown, type Pt } from '../units/types';
 import { type Line, path, stroke } from './items';
 
-type Interval = readonly [number, number];
+export type Interval = readonly [number, number];
 
-const without = (parts: readonly Interval[], cut: Interval): Interval[] =>
+/** What is left of some intervals when one is taken out. */
+export const without = (parts: readonly Interval[], cut: Interval): Interval[] =>
   parts.flatMap(([from, to]): Interval[] => {
     if (cut[1] <= from || cut[0] >= to) return [[from, to]];
     const left: Interval[] = cut[0] > from ? [[from, cut[0]]] : [];

@@ -8,7 +8,7 @@ import { canOutline, oldCanBecomes } from './oldWork';
 import { CUT_IN, middle, type Stand, stands } from './things';
 
 const SMALL = 11.5;
-const quiet = (text: string, tone: TextLine['tone']): TextLine => ({
+export const quiet = (text: string, tone: TextLine['tone']): TextLine => ({
   say: text,
   lettering: 'small',
   tone,
@@ -62,8 +62,8 @@ const around = (outline: readonly Pt[]): LabelPlace[] => {
   ];
 };
 
-/** Small things in the middle of a larger one of the same place go without a name: the larger one has it. */
-const nameThing = ({ obstacle, outline }: Stand): Label => {
+/** A thing's name, at the first of the places where it can be read. */
+export const thingLabel = ({ obstacle }: Stand, places: readonly LabelPlace[]): Label => {
   const over = obstacle.bottom >= CUT_IN;
   return {
     item: 'label',
@@ -73,11 +73,11 @@ const nameThing = ({ obstacle, outline }: Stand): Label => {
     rank: 5,
     must: false,
     lead: null,
-    places: around(outline),
+    places,
   };
 };
 
-const ringPlaces = (at: Pt, gaps: readonly number[]): LabelPlace[] =>
+export const ringPlaces = (at: Pt, gaps: readonly number[]): LabelPlace[] =>
   gaps.flatMap((gap) => SIDES.map((side) => ({ at, side, gap })));
 
 const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
@@ -118,13 +118,14 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
   ];
 };
 
-/** A stair that has its own area is named by that. */
-const hasStairArea = (job: Job): boolean => job.site.areas.some((a) => a.state.after.use === 'stair');
+/** A post is known by its shape; a stair that has its own area is named by that. */
+export const isNamed = (job: Job, { obstacle }: Stand): boolean =>
+  obstacle.kind !== 'post' && !(obstacle.kind === 'stair' && job.site.areas.some((a) => a.state.after.use === 'stair'));
 
 export const drawNames = (job: Job, option: Option, plan: Plan | null, small: boolean): Label[] => [
   ...namePanels(job, option, plan),
   ...job.site.areas.map((area) => nameRoom(area, small)),
   ...stands(job.site, option.moves)
-    .filter(({ obstacle }) => obstacle.kind !== 'post' && !(obstacle.kind === 'stair' && hasStairArea(job)))
-    .map(nameThing),
+    .filter((stand) => isNamed(job, stand))
+    .map((stand) => thingLabel(stand, around(stand.outline))),
 ];

@@ -1,6 +1,6 @@
 import type { Leg, Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
-import type { Id, Pt } from '../units/types';
+import type { Id, Pt, Pt3 } from '../units/types';
 import { inPlan } from './courses';
 import { type Drawn, type Label, type Line, path, ring, SIDES, stroke } from './items';
 import { canOutline } from './oldWork';
@@ -21,6 +21,19 @@ export const drawNewPanel = (job: Job, option: Option): Line[] => {
 };
 
 const NOT_DRAWN: readonly Leg['by'][] = ['inside box', 'inside panel'];
+
+/** The legs of each home run that are seen, joined where one goes on from the other. */
+export const coursesOf = (plan: Plan): { readonly cable: Id; readonly course: readonly Pt3[] }[] =>
+  plan.runs.flatMap(({ homeRun, legs }) => {
+    const courses: Pt3[][] = [];
+    for (const { from, to, by } of legs) {
+      if (NOT_DRAWN.includes(by)) continue;
+      const last = courses.at(-1);
+      if (last?.at(-1)?.join() === from.join()) last!.push(to);
+      else courses.push([from, to]);
+    }
+    return courses.map((course) => ({ cable: homeRun, course }));
+  });
 const stretchesOf = (cable: Id, legs: readonly Leg[]): Stretch[] =>
   legs
     .filter((leg) => !NOT_DRAWN.includes(leg.by))
@@ -31,10 +44,9 @@ export const newTrunks = (plan: Plan): Trunk[] => trunksOf(plan.runs.flatMap((r)
 
 const angle = (t: Trunk): number => (Math.atan2(t.to[1] - t.from[1], t.to[0] - t.from[0]) * 180) / Math.PI;
 
-/** A row of cables is one strong line; a slash and a figure say how many run in it. */
-export const drawRoutes = (plan: Plan): Drawn[] => {
-  const trunks = newTrunks(plan);
-  const counts = longestOfEach(trunks).flatMap((trunk, i): Drawn[] => {
+/** A slash and a figure say how many cables run in a trunk, once for each set of them. */
+export const countLabels = (trunks: readonly Trunk[]): Drawn[] =>
+  longestOfEach(trunks).flatMap((trunk, i): Drawn[] => {
     if (trunk.cables.length < 2) return [];
     const id = `count-${i}`;
     const at = between(trunk.from, trunk.to, 0.5);
@@ -50,9 +62,13 @@ export const drawRoutes = (plan: Plan): Drawn[] => {
     };
     return [{ item: 'sign', sign: 'slash', id, layer: 'new routes', at, turn: angle(trunk) }, label];
   });
+
+/** A row of cables is one strong line. */
+export const drawRoutes = (plan: Plan): Drawn[] => {
+  const trunks = newTrunks(plan);
   return [
     ...trunks.map((t) => path('new routes', t.cables.join(' '), [t.from, t.to], stroke('new', 'new'))),
-    ...counts,
+    ...countLabels(trunks),
   ];
 };
 
@@ -63,11 +79,16 @@ export const drawOneRun = (plan: Plan, homeRun: Id): Line[] => {
   return points.length < 2 ? [] : [path('marks', homeRun, points, stroke('profile', 'ink'))];
 };
 
+/** The course of what is new of the feeder. */
+export const newFeederCourse = (plan: Plan): Pt3[] => {
+  if (plan.feeder.way === 'kept') return [];
+  const legs = plan.feeder.legs.filter((leg) => leg.cable === 'new' && !NOT_DRAWN.includes(leg.by));
+  return legs.flatMap((leg, i) => (i === 0 ? [leg.from, leg.to] : [leg.to]));
+};
+
 /** The feeder where it is laid anew: a heavy line with a paper core. */
 export const drawNewFeeder = (plan: Plan): Line[] => {
-  if (plan.feeder.way === 'kept') return [];
-  const legs = plan.feeder.legs.filter((leg) => leg.cable === 'new');
-  const points = inPlan(legs.flatMap((leg, i) => (i === 0 ? [leg.from, leg.to] : [leg.to])));
+  const points = inPlan(newFeederCourse(plan));
   if (points.length < 2) return [];
   return [
     path('new routes', 'feeder', points, stroke('feeder', 'new')),

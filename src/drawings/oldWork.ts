@@ -61,7 +61,8 @@ interface Bundle {
   /** One entry a cable. */
   readonly down: readonly In[];
 }
-const bundles = (job: Job, plan: Plan | null): Bundle[] => {
+/** Existing runs by what lies together: a group, or one home run with a course of its own. */
+export const bundles = (job: Job, plan: Plan | null): Bundle[] => {
   const found = new Map<Id, { course: readonly Pt3[]; down: In[] }>();
   for (const { id } of byId(job.homeRuns)) {
     const seen = visibleRun(job, id);
@@ -81,7 +82,7 @@ const bundles = (job: Job, plan: Plan | null): Bundle[] => {
 };
 
 /** Two or three thin lines stand for a bundle, one for a single cable. */
-const besides = (cables: number): readonly number[] =>
+export const besides = (cables: number): readonly number[] =>
   cables <= 1 ? [0] : cables <= 3 ? [-BESIDE / 2, BESIDE / 2] : [-BESIDE, 0, BESIDE];
 
 /** The existing runs: dashed from the old panel to where the first of them stays, solid beyond. */

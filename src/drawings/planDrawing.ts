@@ -3,7 +3,7 @@ import { bounds } from '../geometry/polygon';
 import type { Job, Option } from '../job/schema';
 import type { Id } from '../units/types';
 import { dimensionPanel, dimensionWalls } from './dimensions';
-import { type Drawing, type Drawn, LAYERS } from './items';
+import { type Drawing, type Drawn, inOrder } from './items';
 import { drawJoists } from './joists';
 import { keyNotes } from './keyNotes';
 import { drawMarks } from './marks';
@@ -15,15 +15,15 @@ import { drawSpaces } from './spaces';
 import { drawThings } from './things';
 import { drawOutline, drawPartitions, wallQuads } from './walls';
 
-export interface PlanOf {
+export interface DrawingOf {
   /** Drawn by itself over all others. */
   readonly homeRun: Id | null;
-  /** On small paper the lengths of the walls are left out, so that the room is larger; the panel's place stays. */
+  /** On small paper the lengths of the walls are left out, so that there is more room; the panel's place stays. */
   readonly small: boolean;
 }
 
 /** Seen from above: the room after the finishing, the old work, and an option's new work as far as it is planned. */
-export const planDrawing = (job: Job, option: Option, plan: Plan | null, { homeRun, small }: PlanOf): Drawing => {
+export const planDrawing = (job: Job, option: Option, plan: Plan | null, { homeRun, small }: DrawingOf): Drawing => {
   const { site } = job;
   const items: Drawn[] = [
     ...drawJoists(site),
@@ -49,12 +49,8 @@ export const planDrawing = (job: Job, option: Option, plan: Plan | null, { homeR
     );
     if (homeRun !== null) items.push(...drawOneRun(plan, homeRun));
   }
-  const order = new Map(LAYERS.map((layer, i) => [layer, i]));
   return {
-    items: items
-      .map((item, i) => ({ item, i }))
-      .sort((a, b) => order.get(a.item.layer)! - order.get(b.item.layer)! || a.i - b.i)
-      .map(({ item }) => item),
+    items: inOrder(items),
     extent: bounds(wallQuads(site).flatMap((w) => w.quad)),
   };
 };

@@ -2,9 +2,14 @@ import type { Finding, Plan } from '../facts/result';
 import { type Polygon, signedArea } from '../geometry/polygon';
 import { cross, subtract } from '../geometry/vector';
 import type { Job, Option } from '../job/schema';
-import { solids } from '../job/site';
-import type { Pt } from '../units/types';
-import { type Line, ring, stroke } from './items';
+import { faceOf, solids, type WallFace, wallFaces } from '../job/site';
+import { formatFeetInches } from '../units/length';
+import type { Id, In, Pt } from '../units/types';
+import { drawingWords as say } from '../words/en/drawings';
+import { type Label, type Line, ring, stroke } from './items';
+import { ringPlaces } from './names';
+import { middle } from './things';
+import { spread } from './unroll';
 
 const WORKING = ['WS-DEPTH', 'WS-WIDTH', 'WS-HEIGHT', 'WS-STORE'];
 const DEDICATED = 'DEDICATED';
@@ -44,33 +49,69 @@ export const workingSpace = (plan: Plan, option: Option): Pt[] | null => {
   return shapes.reduce<Pt[] | null>((best, s) => (best === null || area(s) > area(best) ? s : best), null);
 };
 
+/** What stands where it may not: its part inside the space, in plan and in height. */
+export interface Intrusion {
+  readonly id: Id;
+  readonly kind: string;
+  readonly outline: readonly Pt[];
+  readonly fromZ: In;
+  readonly toZ: In;
+  /** How far it reaches in: the shorter side of what is inside, along the wall or out from it. */
+  readonly by: In;
+}
+
 /** What stands in a space that a failing or open finding is about. */
-const intrusions = (job: Job, option: Option, finding: Finding): { readonly id: string; readonly outline: Pt[] }[] => {
+const intrusionsOf = (job: Job, option: Option, finding: Finding, face: WallFace): Intrusion[] => {
   const shape = flat(finding.shape);
   if (shape.length < 3) return [];
   const over = finding.rule === DEDICATED ? (finding.shape?.[0]?.[2] ?? 0) : 0;
   return solids(job.site, 'after', option.moves)
     .filter((s) => (finding.rule === DEDICATED ? s.foreign && s.toZ > over : s.blocksSpace && s.fromZ < HEADROOM_IN))
-    .map((s) => ({ id: s.id, outline: clipConvex(s.outline, shape) }))
+    .map(({ id, kind, outline, fromZ, toZ }) => {
+      const inside = clipConvex(outline, shape);
+      const { left, right, near, far } = spread(face, inside.length > 0 ? inside : [[0, 0]]);
+      return { id, kind, outline: inside, fromZ, toZ, by: Math.min(right - left, far - near) };
+    })
     .filter((s) => s.outline.length >= 3 && area(s.outline) > 0.01);
 };
 
-/** Space kept clear: dashed, open diagonals; what intrudes is crosshatched. */
-export const drawSpaces = (job: Job, option: Option, plan: Plan): Line[] => {
+/** Every intrusion into the new panel's spaces that a finding speaks of, each thing once. */
+export const intrusions = (job: Job, option: Option, plan: Plan): Intrusion[] => {
+  const face = faceOf(wallFaces(job.site, 'after'), option.enclosure.on);
+  if (!face) return [];
+  const seen = new Set<Id>();
+  return plan.findings
+    .filter(
+      (f) =>
+        f.subject === option.enclosure.id &&
+        f.effect !== null &&
+        f.effect !== 'note' &&
+        (WORKING.includes(f.rule) || f.rule === DEDICATED),
+    )
+    .flatMap((f) => intrusionsOf(job, option, f, face))
+    .filter(({ id }) => !seen.has(id) && seen.add(id));
+};
+
+/** Beside what intrudes, how far it does: written in every drawing that shows it. */
+export const nameIntrusion = ({ id, kind, by }: Intrusion, at: Pt): Label => ({
+  item: 'label',
+  id: `in the way: ${id}`,
+  layer: 'names',
+  lines: [{ say: say.intrudes({ thing: kind, by: formatFeetInches(by) }), lettering: 'small', tone: 'ink', size: 12 }],
+  rank: 1,
+  must: true,
+  lead: at,
+  places: ringPlaces(at, [10, 20, 34, 50, 70, 96]),
+});
+
+/** Space kept clear: dashed, open diagonals; what intrudes is crosshatched, with its size. */
+export const drawSpaces = (job: Job, option: Option, plan: Plan): (Line | Label)[] => {
   const space = workingSpace(plan, option);
-  const bad = plan.findings.filter(
-    (f) =>
-      f.subject === option.enclosure.id &&
-      f.effect !== null &&
-      f.effect !== 'note' &&
-      (WORKING.includes(f.rule) || f.rule === DEDICATED),
-  );
-  const seen = new Set<string>();
   return [
     ...(space ? [ring('space', 'working space', space, stroke('object', 'new', 'zone'), 'zone')] : []),
-    ...bad
-      .flatMap((f) => intrusions(job, option, f))
-      .filter(({ id }) => !seen.has(id) && seen.add(id))
-      .map(({ id, outline }) => ring('space', `in the way: ${id}`, outline, stroke('thin', 'ink'), 'intrusion')),
+    ...intrusions(job, option, plan).flatMap((i) => [
+      ring('space', `in the way: ${i.id}`, i.outline, stroke('thin', 'ink'), 'intrusion'),
+      nameIntrusion(i, middle(i.outline)),
+    ]),
   ];
 };

@@ -8,7 +8,8 @@ import { type Dash, type Hatch, type Line, path, ring, stroke } from './items';
 /** An outline wall whose thickness nobody measured is drawn this thick, and dotted. Common practice, no source. */
 export const OUTLINE_WALL_IN = 8;
 
-const HATCHES: Readonly<Record<U<Build>, Hatch>> = {
+/** How a wall that is cut is hatched, by what it is made of. */
+export const HATCHES: Readonly<Record<U<Build>, Hatch>> = {
   poured: 'concrete',
   block: 'block',
   furred: 'block',

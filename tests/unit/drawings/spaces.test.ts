@@ -54,8 +54,12 @@ test('what stands in a space that fails is crosshatched, only as far as it stand
     ({ findings: [finding('WS-WIDTH', outcome, shape)] }) as unknown as Plan;
   const drawn = drawSpaces(job, option, planned('fails'));
   expect(drawn.find((l) => l.id === 'working space')).toMatchObject({ fill: 'zone', stroke: { dash: 'zone' } });
-  const washer = drawn.find((l) => l.id === 'in the way: washer')!;
-  expect(washer.fill).toBe('intrusion');
-  expect(area(washer.points)).toBeCloseTo(18 * 24, 6);
-  expect(drawSpaces(job, option, planned('holds')).some((l) => l.fill === 'intrusion')).toBe(false);
+  const washer = drawn.flatMap((l) => (l.item === 'line' && l.id === 'in the way: washer' ? [l] : []));
+  expect(washer.map((l) => l.fill)).toEqual(['intrusion']);
+  expect(area(washer[0]!.points)).toBeCloseTo(18 * 24, 6);
+  // its size is written: 18 in of it stand in the space, the shorter way
+  expect(drawn.flatMap((l) => (l.item === 'label' ? l.lines.map((t) => t.say) : []))).toEqual(['washer 1′-6″ in']);
+  expect(drawSpaces(job, option, planned('holds')).some((l) => l.item === 'line' && l.fill === 'intrusion')).toBe(
+    false,
+  );
 });
