@@ -3,6 +3,7 @@ import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
 import { EffectMark } from './parts/EffectMark';
 import { Figure } from './parts/Figure';
+import { Measured } from './parts/Measured';
 import { dollars } from './parts/money';
 import parts from './parts/parts.module.css';
 import { figurePath } from './selected';
@@ -36,7 +37,7 @@ export const NoteRow = ({ note, at }: Props) => {
           <span className={parts.hidden}>{say.effect[note.effect]}: </span>
           <Figure path={path(first.at, 'say')}>{first.finding.say}</Figure>
         </button>
-        <small>
+        <small className={css.meta}>
           {many && <>{say.andMore({ count: note.findings.length - 1 })} · </>}
           {say.effect[note.effect]} · <Figure path={path(first.at, 'section')}>{note.section}</Figure>
           {first.finding.standing !== 'confirmed' && <> · {say.standing[first.finding.standing]}</>}
@@ -48,6 +49,11 @@ export const NoteRow = ({ note, at }: Props) => {
                 {many && (
                   <p>
                     <Figure path={path(i, 'say')}>{finding.say}</Figure>
+                  </p>
+                )}
+                {(finding.measured !== null || finding.required !== null) && (
+                  <p>
+                    <Measured finding={finding} path={figurePath(at, `findings/${i}`)} />
                   </p>
                 )}
                 {finding.look !== null && <p className={css.look}>{say.look({ look: finding.look })}</p>}

@@ -1,15 +1,17 @@
 import { applyEdit } from '../job/applyEdit';
 import type { Edit } from '../job/edit';
+import type { OnWall } from '../job/schema';
 import { isKnown } from '../units/types';
 import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
 import { Field } from './parts/Field';
 import { Length } from './parts/Length';
 import { LengthField } from './parts/LengthField';
+import { wallName } from './parts/names';
 import { useJob, useSelected } from './selected';
 import { useActions } from './session';
 
-/** The new panel of the selected option; its place along the wall can be typed. */
+/** The new panel of the selected option; its place along the wall and its height can be typed. */
 export const PanelFields = () => {
   const job = useJob();
   const selected = useSelected();
@@ -17,8 +19,8 @@ export const PanelFields = () => {
   if (!selected) return null;
   const { option } = selected;
   const { on, size, upright, mainAt, spaces, mount } = option.enclosure;
-  const move = (left: number): string | null => {
-    const change: Edit = { edit: 'move panel', option: option.id, on: { ...on, left } };
+  const move = (to: Partial<OnWall>): string | null => {
+    const change: Edit = { edit: 'move panel', option: option.id, on: { ...on, ...to } };
     const tried = applyEdit(job, change);
     if (!tried.ok) return tried.error.error.say;
     edit(change);
@@ -27,16 +29,17 @@ export const PanelFields = () => {
   return (
     <section className={css.section} aria-labelledby="panel-title">
       <h2 id="panel-title" className={css.heading}>
-        {say.panelTitle} <small>{option.title}</small>
+        {say.panelTitle}
       </h2>
+      <p className={css.what}>{option.title}</p>
       <div className={css.fields}>
         <div className={css.wide}>
-          <Field label={say.panelWall}>{say.wallFace({ wall: on.wall, face: on.face })}</Field>
+          <Field label={say.panelWall}>{wallName(on)}</Field>
         </div>
-        <LengthField key={option.id} label={say.panelOffset} inches={on.left} onSet={move} />
-        <Field label={say.panelBottom}>
-          <Length inches={on.bottom} />
-        </Field>
+        <div className={css.wide} key={option.id}>
+          <LengthField label={say.panelOffset} inches={on.left} onSet={(left) => move({ left })} />
+          <LengthField label={say.panelBottom} inches={on.bottom} onSet={(bottom) => move({ bottom })} />
+        </div>
         <Field label={say.panelCan}>
           <Length inches={size.width} /> × <Length inches={size.height} />
         </Field>

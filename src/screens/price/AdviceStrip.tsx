@@ -26,6 +26,18 @@ export const AdviceStrip = () => {
         <p className={css.sentence}>
           <Figure path="advice/say">{advice.say}</Figure>
         </p>
+        {advice.reasons.length > 0 && (
+          <details className={css.why}>
+            <summary>{say.why({ count: advice.reasons.length })}</summary>
+            <ul>
+              {advice.reasons.map((reason, i) => (
+                <li key={reason.say}>
+                  <Figure path={`advice/reasons/${i}/say`}>{reason.say}</Figure>
+                </li>
+              ))}
+            </ul>
+          </details>
+        )}
         {advice.flips.map((flip, i) => (
           <p key={flip.say} className={css.flip}>
             <Figure path={`advice/flips/${i}/say`}>{flip.say}</Figure>

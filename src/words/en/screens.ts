@@ -132,6 +132,8 @@ export const screenWords = {
   },
   effectShort: { 'stops the job': 'stops', 'extra work': 'extra', 'verify in field': 'verify', note: 'notes' },
   andMore: (v: { count: number }) => `and ${v.count} more`,
+  found: 'found',
+  ruleFigure: 'rule',
   standing: { 'one source': 'one source', memory: 'section from memory', unverified: 'section unverified' },
   look: (v: { look: string }) => `On site: ${v.look}`,
   amended: (v: { amendment: string }) => `By local answer: ${v.amendment}`,
@@ -183,6 +185,7 @@ export const screenWords = {
   adviceTitle: 'Advice',
   adviceComing: 'The advice waits for all options.',
   noAdvice: 'No advice yet.',
+  why: (v: { count: number }) => `Why, in ${plural(v.count, 'figure', 'figures')}`,
   showOption: (v: { letter: string }) => `Show ${v.letter}`,
 
   // lists
