@@ -8,7 +8,7 @@ import { compareText } from '../units/order';
 import { type Id, type In, knownOr, type Pt3 } from '../units/types';
 import type { Candidate } from './candidate';
 import { type Problem, packingsOf } from './choice';
-import { type Hole, joistCrossings, makeHolePacker } from './holes';
+import { type Hole, joistHoles, makeHolePacker } from './holes';
 import { rowCableOf } from './homeRunFacts';
 import type { Posed } from './problem';
 import { type Member, rowsOf, withHoles } from './rows';
@@ -117,15 +117,13 @@ const holesOf = (posed: Posed, legs: ReadonlyMap<Id, readonly Leg[]>): { row: Id
   const pieces = piecesOf([...legs].map(([homeRun, list]) => ({ homeRun, legs: list })));
   const places = new Map<string, { at: Pt3; row: Id | null; inside: { homeRun: Id; cable: Cable }[] }>();
   for (const [homeRun, list] of pieces) {
-    for (const p of list) {
-      if (p.by !== 'through joists') continue;
+    for (const { at, of } of joistHoles(posed.routes.network, list)) {
+      const p = list[of]!;
       const row = legs.get(homeRun)![p.leg]!.row;
-      for (const at of joistCrossings(posed.routes.network, p.from, p.to)) {
-        const key = `${row ?? homeRun}|${at.map((x) => Math.round(x * 1000)).join()}`;
-        const place = places.get(key) ?? { at, row, inside: [] };
-        place.inside.push({ homeRun, cable: rowCableOf(facts.get(homeRun)!)(p.cable).cable });
-        places.set(key, place);
-      }
+      const key = `${row ?? homeRun}|${at.map((x) => Math.round(x * 1000)).join()}`;
+      const place = places.get(key) ?? { at, row, inside: [] };
+      place.inside.push({ homeRun, cable: rowCableOf(facts.get(homeRun)!)(p.cable).cable });
+      places.set(key, place);
     }
   }
   const packed = [...places]

@@ -5,12 +5,13 @@ import { compareSizes, isSize } from '../standards/sizes';
 import type { Mills } from '../units/money';
 import { type Id, type In, isKnown, type Pt3 } from '../units/types';
 import { connectorSize } from './connectors';
-import { codeLengthOf, cutLengthOf } from './cutLength';
+import { codeLengthOf, cutLengthOf, HIDDEN_SLACK_SHARE, oldPathOf } from './cutLength';
+import { joistHoles } from './holes';
 import type { HomeRunFacts } from './homeRunFacts';
-import { ownItems, sharedItems } from './legWork';
+import { ownItems } from './legWork';
 import type { Counted, Pricer } from './pricer';
 import type { Way3 } from './routes';
-import type { Share } from './share';
+import { COST_PER_MILL, type Network } from './types';
 
 /** One way for one home run, worked out in full and priced as if it ran alone. */
 export interface Candidate {
@@ -50,7 +51,7 @@ export interface Terms {
   readonly practice: Practice;
   readonly pricer: Pricer;
   readonly racewayCounts: boolean;
-  readonly share: Share;
+  readonly network: Network;
 }
 
 export const item = (name: string, quantity: number): Counted => ({ item: name, quantity });
@@ -100,13 +101,19 @@ interface Parts {
   /** Conductor left free inside boxes and panel; null = no new cable. */
   readonly free?: In | null;
   readonly conductorsSpliced?: number;
-  readonly own: (path: In, cutLength: In) => readonly Counted[];
+  /** Work besides staples and sleeves, for so much path and new cable, and so much old cable pulled to a box. */
+  readonly own: (path: In, cutLength: In, spur: In) => readonly Counted[];
   readonly beside?: readonly Counted[];
   readonly why: string;
   readonly blockedBy?: readonly Id[];
 }
 
-/** Puts a candidate together from its stretches, re-measured from the legs. */
+/**
+ * Puts a candidate together from its stretches, its work re-measured and counted from the legs. What it weighs in the
+ * choice is what the search found, to the 1/128 mill, and what does not hang on the way: whole staples and lengths
+ * rounded up to the crew's step would make equal ways unequal by a few cents, one way in a mirrored house and another
+ * in this one.
+ */
 export const candidate = (terms: Terms, p: Parts): Candidate => {
   const legs = [...p.stretches.flatMap((s) => s.legs), ...(p.inside ?? [])];
   const hidden = p.hidden ?? 0;
@@ -115,9 +122,11 @@ export const candidate = (terms: Terms, p: Parts): Candidate => {
   const codeLength = free === null ? 0 : codeLengthOf(legs, terms.racewayCounts) + hidden;
   const cutLength = free === null ? 0 : cutLengthOf(path, free, terms.practice, hidden);
   const sum = (of: (s: Way3) => number) => p.stretches.reduce((n, s) => n + of(s), 0);
-  const own = [...p.own(path + hidden, cutLength), ...p.stretches.flatMap((s) => ownItems(s.work))];
-  const shared = p.stretches.flatMap((s) => sharedItems(s.work, terms.share));
+  const spur = p.way === 'cut-in' ? oldPathOf(legs) : 0;
+  const own = [...p.own(path + hidden, cutLength, spur), ...p.stretches.flatMap((s) => ownItems(s.work))];
   const beside = p.beside ?? [];
+  const inside = free === null ? 0 : free + hidden * (1 + Math.max(terms.practice.slackShare, HIDDEN_SLACK_SHARE));
+  const apart = terms.pricer.cost([...p.own(hidden, inside, 0), ...beside]);
   return {
     id: p.id,
     way: p.way,
@@ -130,14 +139,14 @@ export const candidate = (terms: Terms, p: Parts): Candidate => {
     codeLength,
     codeLengthWithTails: free === null ? 0 : codeLength + free,
     cutLength,
-    holes: sum((s) => s.work.holes),
+    holes: joistHoles(terms.network, legs).length,
     plateHoles: sum((s) => s.work.plateHoles),
     supports: sum((s) => s.work.supports),
     conductorsSpliced: p.conductorsSpliced ?? 0,
     own,
     beside,
-    mills: terms.pricer.cost([...own, ...shared, ...beside]),
-    sharedMills: terms.pricer.cost(shared),
+    mills: apart + Math.round(sum((s) => s.cost) / COST_PER_MILL),
+    sharedMills: Math.round(sum((s) => s.shared) / COST_PER_MILL),
     why: p.why,
     blockedBy: p.blockedBy ?? [],
   };

@@ -1,5 +1,6 @@
 import type { AfciPenalty } from '../facts/routing';
 import type { In } from '../units/types';
+import type { Frontier } from './frontier';
 import type { HomeRunFacts } from './homeRunFacts';
 import { cableRate } from './prices';
 import type { Reckoned, Routes } from './routes';
@@ -14,8 +15,8 @@ export interface CutInKind {
   /** Search cost of the new cable alone, 1/128 mill per 1/64 in. */
   readonly rate: number;
   readonly cheap: Reckoned;
-  /** Only where a length matters. */
-  readonly short: Reckoned | null;
+  /** Ways of new cable within the longest length that matters; null where none does. */
+  readonly within: Frontier | null;
   /** Lengths of new cable beyond which a breaker gets dearer, 1/64 in. */
   readonly limits: readonly number[];
 }
@@ -25,6 +26,9 @@ export const limitsOf = (penalties: readonly AfciPenalty[], f: HomeRunFacts, fre
   const mine = penalties.filter((p) => p.mills > 0 && p.homeRuns.includes(f.id));
   return [...new Set(mine.map((p) => p.limitIn - free))].filter((x) => x > 0).sort((a, b) => a - b);
 };
+
+/** The same in the search's own unit, 1/64 in. */
+export const limit64 = (limit: In): number => Math.floor(limit * 64 + 1e-6);
 
 export const cutInKinds = (
   facts: readonly HomeRunFacts[],
@@ -37,7 +41,7 @@ export const cutInKinds = (
   for (const f of facts) {
     const routes = routesOf(f);
     if (!numbers.has(routes)) numbers.set(routes, numbers.size);
-    const mine = limits(f).map((x) => Math.floor(x * 64 + 1e-6));
+    const mine = limits(f).map(limit64);
     const key = `${numbers.get(routes)} ${f.type} ${mine.join()} ${spurs.key(f)}`;
     if (found.has(key)) continue;
     found.set(key, {
@@ -45,8 +49,8 @@ export const cutInKinds = (
       spur: spurs.reckon(f),
       weights: { old: spurs.weights(f), new: routes.weights(f.newCable, f.type, 'new') },
       rate: cableRate(routes.prices(f.newCable, f.type, 'new')),
-      cheap: routes.reckon(f.newCable, f.type, 'new', 'cheap'),
-      short: mine.length > 0 ? routes.reckon(f.newCable, f.type, 'new', 'short') : null,
+      cheap: routes.reckon(f.newCable, f.type, 'new'),
+      within: mine.length > 0 ? routes.bounded(f.newCable, f.type, 'new', mine.at(-1)!) : null,
       limits: mine,
     });
   }

@@ -3,7 +3,7 @@ import type { Practice } from '../job/schema';
 import type { In, Pt3 } from '../units/types';
 
 /** A fished or hidden stretch is allowed this much slack at least: it cannot be seen where it goes. Common practice, no source. */
-const HIDDEN_SLACK_SHARE = 0.1;
+export const HIDDEN_SLACK_SHARE = 0.1;
 /** Keeps a length that is a whole number of steps from being rounded one step up by float noise. */
 const STEP_NOISE = 1e-6;
 

@@ -1,3 +1,4 @@
+import type { LegBy } from '../facts/result';
 import { dot } from '../geometry/vector';
 import type { Cable } from '../standards/cable';
 import { cableTrade } from '../standards/cableNames';
@@ -10,20 +11,51 @@ import type { Network } from './types';
 
 const NOISE = 1e-6;
 
-/** Where a straight stretch crosses joists that are bored, in order along it, half-open (from, to]. */
-export const joistCrossings = (network: Pick<Network, 'frame' | 'framing'>, from: Pt3, to: Pt3): Pt3[] => {
-  const [p, q]: [Pt, Pt] = [toFrame(network.frame, [from[0], from[1]]), toFrame(network.frame, [to[0], to[1]])];
-  const region = network.framing[regionAt(network.framing, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2])];
-  if (!region || region.boring === 'free') return [];
-  const a = (dot(region.normal, p) - region.first) / region.spacing;
-  const b = (dot(region.normal, q) - region.first) / region.spacing;
-  const [low, high] = a < b ? [a, b] : [b, a];
-  const points: Pt3[] = [];
-  for (let k = Math.floor(low + NOISE) + 1; k <= Math.floor(high + NOISE); k++) {
-    const t = (k - a) / (b - a);
-    points.push([0, 1, 2].map((i) => from[i]! + (to[i]! - from[i]!) * t) as unknown as Pt3);
-  }
-  return a < b ? points : points.reverse();
+/** A straight stretch of a cable's way. */
+export interface Stretch {
+  readonly from: Pt3;
+  readonly to: Pt3;
+  readonly by: LegBy;
+}
+/** Where a joist is bored, and the stretch that it is bored for. */
+export interface Bored {
+  readonly at: Pt3;
+  readonly of: number;
+}
+
+/**
+ * The joists a cable bores, in order along it: those whose centerline it comes to from one side and leaves on the other
+ * while it stays level among the joists. One it only begins, ends or turns back on is not bored.
+ */
+export const joistHoles = (network: Pick<Network, 'frame' | 'framing'>, stretches: readonly Stretch[]): Bored[] => {
+  const bored: Bored[] = [];
+  let arrived: { readonly region: number; readonly joist: number; readonly side: number } | null = null;
+  stretches.forEach(({ from, to, by }, of) => {
+    if (by !== 'through joists') {
+      if (by !== 'joist side' || from[2] !== to[2]) arrived = null;
+      return;
+    }
+    const [p, q]: [Pt, Pt] = [toFrame(network.frame, [from[0], from[1]]), toFrame(network.frame, [to[0], to[1]])];
+    const index = regionAt(network.framing, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2]);
+    const region = network.framing[index];
+    if (!region || region.boring === 'free') {
+      arrived = null;
+      return;
+    }
+    const a = (dot(region.normal, p) - region.first) / region.spacing;
+    const b = (dot(region.normal, q) - region.first) / region.spacing;
+    const side = Math.sign(b - a);
+    const goesOn = arrived?.region === index && arrived.side === side && Math.abs(a - arrived.joist) < NOISE;
+    if (goesOn) bored.push({ at: from, of });
+    const first = side > 0 ? Math.floor(a + NOISE) + 1 : Math.ceil(a - NOISE) - 1;
+    for (let k = first; side > 0 ? k < b - NOISE : k > b + NOISE; k += side) {
+      const t = (k - a) / (b - a);
+      bored.push({ at: [0, 1, 2].map((i) => from[i]! + (to[i]! - from[i]!) * t) as unknown as Pt3, of });
+    }
+    const joist = Math.round(b);
+    arrived = Math.abs(b - joist) < NOISE ? { region: index, joist, side } : null;
+  });
+  return bored;
 };
 
 export interface Hole {

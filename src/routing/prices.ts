@@ -113,6 +113,16 @@ const readEdgeCost = (network: Network, prices: CablePrices): EdgeCost => {
   };
 };
 
+const SLEEVES: ReadonlySet<number> = new Set([EDGE.sleeve, EDGE.unknownWallUp, EDGE.unknownWallAcross]);
+/** What a cable costs for itself alone along each class of edge, 1/128 mill per 1/64 in: the rest is shared with others there. */
+export const ownRates = (p: CablePrices): number[] => {
+  const { perLength } = ratesOf(p);
+  const sleeved = p.sleevePerFt > p.patchPerFt;
+  return perLength.map((r, cls) =>
+    SLEEVES.has(cls) && (sleeved || cls === EDGE.sleeve) ? r : Math.min(r, rate(p.perFt)),
+  );
+};
+
 /** Cost of every edge for one cable type. Not to be written to. */
 export const weigh = (network: Network, prices: CablePrices): Float64Array => {
   const cost = edgeCost(network, prices);

@@ -137,7 +137,7 @@ export const pose = (setting: Setting, share: Share): Posed => {
     practice: job.practice,
     pricer,
     racewayCounts: !no(job.code.amendments.racewayCountsIn6ft),
-    share,
+    network,
   };
   const roads = roadsIn(network, ask, pins, setting.cut, share, setting.may);
   const { routes, spurs } = roads;

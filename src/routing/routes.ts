@@ -4,72 +4,71 @@ import type { Enclosure } from '../job/schema';
 import type { Cable } from '../standards/cable';
 import type { In, Pt3 } from '../units/types';
 import { lengthAlong } from './cutLength';
-import { legsOf } from './legs';
+import { type Frontier, frontier, labelOf, labelsAt, type Start } from './frontier';
+import { legsOf, stepsOf } from './legs';
 import { membersCrossed } from './legsMembers';
 import { type LegWork, legWorkOf } from './legWork';
 import { nodeAt, pointOf } from './network';
 import { faceFor, onFaceOf } from './panelPlace';
-import { pathTo } from './path';
-import { cablePrices, cableRate, lengthWeights, weigh } from './prices';
+import { pathBack, pathTo } from './path';
+import { cablePrices, edgeCost, lengthWeights, ownRates, weigh } from './prices';
 import { neededInside } from './reach';
 import { ALONE, type Share } from './share';
 import { sweep } from './sweep';
 import { panelEntries } from './terminals';
-import { type CablePrices, EDGE, type Network, type Source, type Sweep } from './types';
+import type { CablePrices, Network, PanelEntry, Source, Sweep } from './types';
 
 /** A way in space from a node to the new panel (or of an old cable from its run to a box), legs from the house on. */
 export interface Way3 {
   readonly legs: readonly Leg[];
   readonly work: LegWork;
   readonly length: In;
+  /** What the search counts for it, and the part of that which others on the same way share, 1/128 mill. */
+  readonly cost: number;
+  readonly shared: number;
   /** Where it ends. */
   readonly end: Pt3;
 }
 
-/** Dearest by nature: a shortest way through closed drywall is never what a length-only search should find first. */
-const CLOSED: ReadonlySet<number> = new Set([
-  EDGE.closedAlong,
-  EDGE.closedAcross,
-  EDGE.closedWallUp,
-  EDGE.closedWallAcross,
-  EDGE.unknownWallUp,
-  EDGE.unknownWallAcross,
-]);
-const openLengths = new WeakMap<Network, Float64Array>();
-const lengthsWhereOpen = (network: Network): Float64Array => {
-  const known = openLengths.get(network);
-  if (known) return known;
-  const weights = Float64Array.from(lengthWeights(network));
-  for (let e = 0; e < weights.length; e++) if (CLOSED.has(network.cls[e]!)) weights[e] = weights[e]! * 1024;
-  openLengths.set(network, weights);
-  return weights;
-};
-
-/** Least money, least length, or least length to the terminals inside the panel. */
-export type Variant = 'cheap' | 'short' | 'reach';
-/** What the way of a variant from every node comes to, before it is drawn; Infinity = none. */
+/** What a piece of cable is: bought and pulled; an old one pulled off its run to a box; an old one drawn back and entered anew. */
+export type As = 'new' | 'spur' | 'reuse';
+/** Least money, or least length to the terminals inside the panel. */
+export type Variant = 'cheap' | 'nearest';
+/** What the cheapest way from every node comes to, before it is drawn; Infinity = none. */
 export interface Reckoned {
   /** 1/128 mill. */
   readonly cost: Float64Array;
-  /** 1/64 in; closed drywall counts far longer on the shortest way. */
+  /** 1/64 in. */
   readonly length: Float64Array;
 }
-/** Ways to the new panel, remembered: a sweep a cable type and variant. */
+/** Ways to the new panel, remembered: a search a cable type and use. */
 export interface Routes {
   readonly network: Network;
   readonly share: Share;
-  readonly lengths: Float64Array;
   /** The way from a node, or null where none leads to the panel. */
-  to(node: number, cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Way3 | null;
-  reckon(cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Reckoned;
-  prices(cable: Cable, key: string, which: 'old' | 'new'): CablePrices;
+  to(node: number, cable: Cable, key: string, as: As, variant: Variant): Way3 | null;
+  reckon(cable: Cable, key: string, as: As): Reckoned;
+  /** All ways worth having that are not longer than `most`, 1/64 in, with what lies `behind` each entry counted in. */
+  bounded(cable: Cable, key: string, as: As, most: number, behind?: Behind): Frontier;
+  /** The way a label of them stands for. */
+  along(ways: Frontier, label: number, cable: Cable, key: string, as: As): Way3;
+  prices(cable: Cable, key: string, as: As): CablePrices;
   /** Cost of every edge for a cable. */
-  weights(cable: Cable, key: string, which: 'old' | 'new'): Float64Array;
+  weights(cable: Cable, key: string, as: As): Float64Array;
 }
+/** Length that counts behind an entry of the panel, inches. */
+export type Behind = (entry: PanelEntry) => In;
 
-/** Nothing is bought for a cable that is already there; it is pulled, stapled and bored for like a new one. */
-export const pricesOf = (cable: Cable, unit: UnitMills, which: 'old' | 'new', share: Share): CablePrices => {
-  const own = cablePrices(cable, which === 'new' ? unit : (item) => (item.startsWith('cable:') ? 0 : unit(item)));
+/** New cable is bought with its slack; an old one is not bought; one that is entered anew is priced for that as a whole, with its pulling. */
+export const pricesOf = (cable: Cable, unit: UnitMills, as: As, share: Share, slack: number): CablePrices => {
+  const priceOf = (item: string) => {
+    if (item.startsWith('cable:')) {
+      const mills = as === 'new' ? unit(item) : 0;
+      return mills === undefined || mills === null ? mills : mills * (1 + slack);
+    }
+    return as === 'reuse' && item === 'pull ft' ? 0 : unit(item);
+  };
+  const own = cablePrices(cable, priceOf);
   return {
     ...own,
     hole: (own.hole * ALONE.hole) / share.hole,
@@ -79,33 +78,47 @@ export const pricesOf = (cable: Cable, unit: UnitMills, which: 'old' | 'new', sh
   };
 };
 
+/** What a path costs in the search, and the part of it that others on the same way share, 1/128 mill. */
+const costAlong = (network: Network, nodes: readonly number[], prices: CablePrices) => {
+  const rates = ownRates(prices);
+  const cost = edgeCost(network, prices);
+  const sum = { cost: 0, shared: 0 };
+  for (const { from, edge } of stepsOf(network, nodes, prices)) {
+    const step = cost(from, edge);
+    sum.cost += step;
+    sum.shared += step - network.len[edge]! * rates[network.cls[edge]!]!;
+  }
+  return sum;
+};
+
 /** A path of nodes as a way: legs, and the work they take. */
 export const wayAlong = (
   network: Network,
   nodes: readonly number[],
   cable: Cable,
-  which: 'old' | 'new',
+  as: As,
   prices: CablePrices,
 ): Way3 => {
-  const legs = legsOf(network, nodes, which, prices);
+  const legs = legsOf(network, nodes, as === 'new' ? 'new' : 'old', prices);
   const start = pointOf(network, nodes[0]!);
   return {
     legs,
-    work: legWorkOf(network, legs, membersCrossed(network, nodes, prices), which === 'new', cable.kind),
+    work: legWorkOf(legs, membersCrossed(network, nodes, prices), as === 'new', cable.kind),
+    ...costAlong(network, nodes, prices),
     length: lengthAlong([start, ...legs.map((l) => l.to)]),
     end: legs.at(-1)?.to ?? start,
   };
 };
 
-/** Entries with the longest conductor needed behind each, so that a nearer terminal may make up for a longer way. */
-const deeper = (network: Network, panel: Enclosure): Source[] => {
-  const face = faceFor(network.made.job.site, panel);
-  if (!face) return [];
-  return panelEntries(network, panel).map(({ node, point }) => {
+/** The longest conductor needed behind an entry, so that a nearer terminal may make up for a longer way. */
+const deepest = (panel: Enclosure, face: ReturnType<typeof faceFor>): Behind => {
+  if (!face) return () => 0;
+  return ({ point }) => {
     const need = neededInside(panel, onFaceOf(face, point));
-    return { node, cost: Math.round(64 * Math.max(need.hot, need.neutral, need.ground)) };
-  });
+    return Math.max(need.hot, need.neutral, need.ground);
+  };
 };
+const in64 = (x: In): number => Math.ceil(64 * x - 1e-6);
 
 /**
  * Routes to a panel. `through`: points every way must pass, in order from the house; the way is then the cheapest to the
@@ -118,38 +131,66 @@ export const makeRoutes = (
   share: Share,
   through: readonly Pt3[] = [],
 ): Routes => {
-  const lengths = lengthsWhereOpen(network);
-  const trueLengths = lengthWeights(network);
-  const entries: Source[] = panelEntries(network, panel).map(({ node, cost }) => ({ node, cost }));
+  const lengths = lengthWeights(network);
+  const { slackShare } = network.made.job.practice;
+  const entries = panelEntries(network, panel);
+  const plain: Source[] = entries.map(({ node, cost }) => ({ node, cost }));
   const waypoints = through.map((p) => nodeAt(network, p) ?? -1).reverse();
 
   /** Sweeps from the panel out: to the last waypoint, from it to the one before, … */
-  const chain = (weights: Float64Array, second: Float64Array | null, from: readonly Source[] = entries): Sweep[] => {
+  const chain = (weights: Float64Array, second: Float64Array, from: readonly Source[] = plain): Sweep[] => {
     const go = (sources: readonly Source[]) => sweep(network, weights, sources, Number.POSITIVE_INFINITY, second);
     const sweeps = [go(from)];
     for (const node of waypoints) {
       const { dist, ties } = sweeps.at(-1)!;
       const cost = node < 0 ? Number.POSITIVE_INFINITY : dist[node]!;
-      sweeps.push(go(Number.isFinite(cost) ? [{ node, cost, tie: ties ? ties.dist[node]! : 0 }] : []));
+      sweeps.push(go(Number.isFinite(cost) ? [{ node, cost, tie: ties!.dist[node]! }] : []));
     }
     return sweeps;
   };
-  const prices = kept((cable: Cable, which: 'old' | 'new') => pricesOf(cable, unit, which, share));
-  const weights = kept((cable: Cable, which: 'old' | 'new') => weigh(network, pricesOf(cable, unit, which, share)));
-  const priced = (cable: Cable, key: string, which: 'old' | 'new') => prices(`${which} ${key}`, cable, which);
-  const weighed = (cable: Cable, key: string, which: 'old' | 'new') => weights(`${which} ${key}`, cable, which);
-  const cheapest = kept((costs: Float64Array) => chain(costs, trueLengths));
-  // of ways of one length the cable itself costs the same along all: one sweep serves every cable that may lie alike
-  const shortest = kept((extras: Float64Array) => chain(lengths, extras));
-  const nearest = kept((extras: Float64Array) => chain(lengths, extras, deeper(network, panel)));
-  const beside = kept((p: CablePrices) => weigh(network, { ...p, perFt: 0 }));
-  const sweepsFor = (cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Sweep[] => {
-    if (variant === 'cheap') return cheapest(`${which} ${key}`, weighed(cable, key, which));
-    const p = priced(cable, key, which);
-    const alike = String(p.underside);
-    return (variant === 'short' ? shortest : nearest)(alike, beside(alike, p));
-  };
+  const prices = kept((cable: Cable, as: As) => pricesOf(cable, unit, as, share, slackShare));
+  const priced = (cable: Cable, key: string, as: As) => prices(`${as} ${key}`, cable, as);
+  const weights = kept((p: CablePrices) => weigh(network, p));
+  const weighed = (cable: Cable, key: string, as: As) => weights(`${as} ${key}`, priced(cable, key, as));
+  const cheapest = kept((costs: Float64Array) => chain(costs, lengths));
+  const nearest = kept((costs: Float64Array) => {
+    const behind = deepest(panel, faceFor(network.made.job.site, panel));
+    return chain(
+      lengths,
+      costs,
+      entries.map((e) => ({ node: e.node, cost: in64(behind(e)) })),
+    );
+  });
+  const sweepsFor = (cable: Cable, key: string, as: As, variant: Variant): Sweep[] =>
+    (variant === 'cheap' ? cheapest : nearest)(`${as} ${key}`, weighed(cable, key, as));
 
+  /** The frontier before each: from the panel to the waypoint it starts at. */
+  const before = new Map<Frontier, Frontier>();
+  const bounded = kept((costs: Float64Array, most: number, behind: Behind): Frontier => {
+    const go = (starts: readonly Start[]) => frontier(network, costs, lengths, starts, most);
+    let last = go(entries.map((e) => ({ node: e.node, cost: e.cost, length: in64(behind(e)) })));
+    for (const node of waypoints) {
+      const next = go(node < 0 ? [] : labelsAt(last, node));
+      before.set(next, last);
+      last = next;
+    }
+    return last;
+  });
+
+  /** From the house to the panel: the nodes of the last search's path, and on from where it starts. */
+  const nodesAlong = (ways: Frontier, label: number): number[] => {
+    const nodes: number[] = [];
+    let [search, at]: [Frontier | undefined, number] = [ways, label];
+    while (search) {
+      const { nodes: part, root } = pathBack(search, at);
+      nodes.push(...part.reverse().slice(nodes.length > 0 ? 1 : 0));
+      const earlier = before.get(search);
+      if (earlier)
+        at = labelOf(earlier, { node: part.at(-1)!, cost: search.cost[root]!, length: search.length[root]! });
+      search = earlier;
+    }
+    return nodes;
+  };
   const nodesFrom = (sweeps: readonly Sweep[], node: number): number[] => {
     const nodes: number[] = [];
     let from = node;
@@ -162,21 +203,27 @@ export const makeRoutes = (
     return nodes;
   };
 
-  const ways = kept((node: number, cable: Cable, key: string, which: 'old' | 'new', variant: Variant): Way3 | null => {
-    const nodes = nodesFrom(sweepsFor(cable, key, which, variant), node);
-    return nodes.length === 0 ? null : wayAlong(network, nodes, cable, which, priced(cable, key, which));
+  const ways = kept((node: number, cable: Cable, key: string, as: As, variant: Variant): Way3 | null => {
+    const nodes = nodesFrom(sweepsFor(cable, key, as, variant), node);
+    return nodes.length === 0 ? null : wayAlong(network, nodes, cable, as, priced(cable, key, as));
   });
+  const drawn = new Map<Frontier, Map<number, Way3>>();
   return {
     network,
     share,
-    lengths,
-    to: (node, cable, key, which, variant) =>
-      ways(`${node} ${which} ${key} ${variant}`, node, cable, key, which, variant),
-    reckon: (cable, key, which, variant) => {
-      const { dist, ties } = sweepsFor(cable, key, which, variant).at(-1)!;
-      if (variant === 'cheap') return { cost: dist, length: ties!.dist };
-      const rate = cableRate(priced(cable, key, which));
-      return { cost: dist.map((length, n) => ties!.dist[n]! + length * rate), length: dist };
+    to: (node, cable, key, as, variant) => ways(`${node} ${as} ${key} ${variant}`, node, cable, key, as, variant),
+    reckon: (cable, key, as) => {
+      const { dist, ties } = sweepsFor(cable, key, as, 'cheap').at(-1)!;
+      return { cost: dist, length: ties!.dist };
+    },
+    bounded: (cable, key, as, most, behind = () => 0) =>
+      bounded(`${as} ${key} ${most} ${entries.map(behind).join()}`, weighed(cable, key, as), most, behind),
+    along: (found, label, cable, key, as) => {
+      const known = drawn.get(found) ?? new Map<number, Way3>();
+      drawn.set(found, known);
+      const way = known.get(label) ?? wayAlong(network, nodesAlong(found, label), cable, as, priced(cable, key, as));
+      known.set(label, way);
+      return way;
     },
     prices: priced,
     weights: weighed,

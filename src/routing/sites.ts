@@ -1,6 +1,7 @@
 import type { Option, Site } from '../job/schema';
 import type { Pt3 } from '../units/types';
 import type { CutInKind } from './cutInKinds';
+import { labelWithin } from './frontier';
 import { pointOf } from './network';
 import { lengthWeights } from './prices';
 import { skyline } from './skyline';
@@ -58,11 +59,12 @@ export const makePlaceCheck = (network: Network, site: Site, option: Option): Pl
 };
 
 /** One column a kind of home run: its cheapest cut-in at each node; and one more for each length it is charged beyond. */
-export const columnsOf = ({ spur, cheap, short, limits }: CutInKind): ((node: number) => number)[] => [
+export const columnsOf = ({ spur, cheap, within, limits }: CutInKind): ((node: number) => number)[] => [
   (n) => spur.cost[n]! + cheap.cost[n]!,
   ...limits.map((limit) => (n: number) => {
     if (cheap.length[n]! <= limit) return spur.cost[n]! + cheap.cost[n]!;
-    return short && short.length[n]! <= limit ? spur.cost[n]! + short.cost[n]! : Number.POSITIVE_INFINITY;
+    const label = within ? labelWithin(within, n, limit) : -1;
+    return label >= 0 ? spur.cost[n]! + within!.cost[label]! : Number.POSITIVE_INFINITY;
   }),
 ];
 

@@ -5,7 +5,6 @@ import type { CutInKind } from './cutInKinds';
 import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
 import { pointOf } from './network';
-import type { Reckoned } from './routes';
 import { columnsOf, type PlaceCheck } from './sites';
 import { LAYER, type Network, type Place64, pointKey } from './types';
 
@@ -65,7 +64,7 @@ const between = (a: Place64, b: Place64, share: number): Place64 => [
  * cable is used up, the new one is just as long as it may be, or a box may no longer hang.
  */
 const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] => {
-  const { f, spur, weights, rate, cheap, short, limits } = kind;
+  const { f, spur, weights, rate, cheap, within, limits } = kind;
   const best = columnsOf(kind).map((column) => bestNode(network, column, may));
   const placeOf = (n: number): Place64 => [network.x[n]!, network.y[n]!, network.z[n]!];
   const offer = (which: number, cost: number, u: number, v: number, share: number, cls: number) => {
@@ -76,7 +75,7 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
     const point = between(pointOf(network, u), pointOf(network, v), share);
     if (may.point(u, point)) best[which] = { cost, cls, place, point };
   };
-  const within = (which: number, length: number) => which === 0 || length <= limits[which - 1]!;
+  const keepsTo = (which: number, length: number) => which === 0 || length <= limits[which - 1]!;
   /** From u, where `spur` was spent and `left` is left, to v: in old cable for `old`, in new for `fresh`. */
   const search = (
     u: number,
@@ -86,57 +85,63 @@ const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] 
     left: number,
     old: number,
     fresh: number,
-    way: Reckoned,
+    beyond: number,
+    further: number,
     cls: number,
   ) => {
-    const beyond = way.cost[v]!;
     const end = Math.min(long, left);
     const at = (x: number) => spur + (old * x + fresh * (long - x)) / long + beyond;
     const least = Math.min(at(0), at(end));
-    const shortest = way.length[v]! + long - end;
+    const shortest = further + long - end;
     let pays = false;
     for (let which = 0; which < best.length && !pays; which++)
-      pays = within(which, shortest) && (best[which] === null || least <= best[which]!.cost);
+      pays = keepsTo(which, shortest) && (best[which] === null || least <= best[which]!.cost);
     if (!pays) return;
     const attempt = (x: number) => {
       if (!(x > 0 && x < long) || x > left) return;
       const cost = at(x);
-      const length = way.length[v]! + long - x;
+      const length = further + long - x;
       best.forEach((now, which) => {
-        if (within(which, length) && (!now || cost <= now.cost)) offer(which, cost, u, v, x / long, cls);
+        if (keepsTo(which, length) && (!now || cost <= now.cost)) offer(which, cost, u, v, x / long, cls);
       });
     };
     attempt(left);
-    for (const limit of limits) attempt(Math.ceil(long - (limit - way.length[v]!)));
+    for (const limit of limits) attempt(Math.ceil(long - (limit - further)));
     for (const share of may.turns(pointOf(network, u), pointOf(network, v))) {
       attempt(Math.floor(share * long));
       attempt(Math.ceil(share * long));
     }
   };
-  const ways = short ? [cheap, short] : [cheap];
+  /** Every way of new cable on from a node: what it costs and measures. */
+  const onward = (v: number, take: (cost: number, length: number) => void): void => {
+    take(cheap.cost[v]!, cheap.length[v]!);
+    for (let i = within ? within.first[v]! : -1; i >= 0; i = within!.next[i]!)
+      if (within!.length[i]! < cheap.length[v]!) take(within!.cost[i]!, within!.length[i]!);
+  };
   const run = runPoints(network, f.id);
   for (let i = 1; i < run.length; i++) {
     const [a, b] = [run[i - 1]!, run[i]!];
     const long = Math.round((b.chain - a.chain) * 64);
     if (spur.cost[a.node] !== 0 || spur.cost[b.node] !== 0 || long < 2) continue;
-    for (const way of ways) {
-      search(a.node, b.node, long, 0, long, 0, rate * long, way, ON_RUN);
-      search(b.node, a.node, long, 0, long, 0, rate * long, way, ON_RUN);
+    for (const [u, v] of [
+      [a.node, b.node],
+      [b.node, a.node],
+    ] as const)
+      onward(v, (cost, length) => search(u, v, long, 0, long, 0, rate * long, cost, length, ON_RUN));
+  }
+  const { ways, most } = spur;
+  for (let i = 0; ways && i < ways.node.length; i++) {
+    const u = ways.node[i]!;
+    const left = most - ways.length[i]!;
+    for (let e = network.off[u]!; e < network.off[u + 1]!; e++) {
+      const v = network.to[e]!;
+      const long = network.len[e]!;
+      if (long < 2 || !onOneSurface(network, u, v)) continue;
+      onward(v, (cost, length) =>
+        search(u, v, long, ways.cost[i]!, left, weights.old[e]!, weights.new[e]!, cost, length, network.cls[e]!),
+      );
     }
   }
-  spur.both.forEach(({ cost, left }, i) => {
-    const other = i > 0 ? spur.both[0]! : null;
-    for (let u = 0; u < network.nodeCount; u++) {
-      if (!(left[u]! >= 0) || (other && other.cost[u] === cost[u] && other.left[u] === left[u])) continue;
-      for (let e = network.off[u]!; e < network.off[u + 1]!; e++) {
-        const v = network.to[e]!;
-        const long = network.len[e]!;
-        if (long < 2 || !onOneSurface(network, u, v)) continue;
-        for (const way of ways)
-          search(u, v, long, cost[u]!, left[u]!, weights.old[e]!, weights.new[e]!, way, network.cls[e]!);
-      }
-    }
-  });
   return best.flatMap((b) => (b?.place ? [b.point] : []));
 };
 

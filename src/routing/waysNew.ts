@@ -6,9 +6,11 @@ import { isKnown } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import { besideSpliced, type Candidate, candidate, item, newCableItems, splices, type Terms } from './candidate';
 import { BACK_FROM_CUT_IN } from './cutIn';
+import { limit64 } from './cutInKinds';
 import { pointAlong, runPoints } from './existingRuns';
+import { labelWithin } from './frontier';
 import type { HomeRunFacts } from './homeRunFacts';
-import type { Routes, Variant, Way3 } from './routes';
+import type { Routes, Way3 } from './routes';
 import { type BoxSite, placeKey } from './sites';
 import type { Spurs } from './spurs';
 import type { Assumed } from './types';
@@ -24,15 +26,21 @@ export const barredFromCutIn = (f: HomeRunFacts): string | null => {
   return null;
 };
 
-/** The routes worth having from a place: the cheapest, and the shortest where only it keeps within an AFCI length. */
+/** The routes worth having from a place: the cheapest, and the cheapest within each length that matters. */
 const variants = (routes: Routes, node: number, f: HomeRunFacts, limits: readonly In[]) => {
   const cheap = routes.to(node, f.newCable, f.type, 'new', 'cheap');
   if (!cheap) return [];
-  const found: { variant: Variant; way: Way3 }[] = [{ variant: 'cheap', way: cheap }];
-  const over = limits.filter((limit) => cheap.length > limit);
-  if (over.length === 0) return found;
-  const short = routes.to(node, f.newCable, f.type, 'new', 'short');
-  if (short && over.some((limit) => short.length <= limit)) found.push({ variant: 'short', way: short });
+  const found: { variant: string; way: Way3 }[] = [{ variant: 'cheap', way: cheap }];
+  for (const limit of limits) {
+    if (found.some(({ way }) => way.length <= limit)) continue;
+    const ways = routes.bounded(f.newCable, f.type, 'new', limit64(limits.at(-1)!));
+    for (let label = labelWithin(ways, node, limit64(limit)); label >= 0; label = ways.next[label]!) {
+      const way = routes.along(ways, label, f.newCable, f.type, 'new');
+      if (way.length > limit) continue;
+      found.push({ variant: `within ${limit}`, way });
+      break;
+    }
+  }
   return found;
 };
 
@@ -63,10 +71,10 @@ export const cutInWays = (
         stretches: spur.way ? [spur.way, way] : [way],
         free: freeInBox + tailInPanel,
         conductorsSpliced: f.conductors,
-        own: (path, length) => [
+        own: (path, length, pulled) => [
           ...newCableItems(f, path, length, []),
           splices(f),
-          ...(spur.way ? [item('pull ft', spur.length / 12)] : []),
+          ...(pulled > 0 ? [item('pull ft', pulled / 12)] : []),
         ],
         beside: [...besideSpliced(f), item('abandoned cable', 1)],
         why: old.short

@@ -1,4 +1,5 @@
 import type { Leg, Reach } from '../facts/result';
+import type { WallFace } from '../job/site';
 import { formatFeetInches } from '../units/length';
 import { isKnown, type Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
@@ -9,7 +10,7 @@ import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
 import { faceFor, meetsAt, onFaceOf } from './panelPlace';
 import { firstShort, neededInside, type ReachPart, reachOf, SHEATH_INSIDE_IN } from './reach';
-import type { Routes, Way3 } from './routes';
+import type { Behind, Routes, Way3 } from './routes';
 import { oldKey } from './spurs';
 import type { RunPoint } from './types';
 
@@ -149,56 +150,97 @@ const notKnown = (f: HomeRunFacts): string | null => {
   return null;
 };
 
+interface Tried {
+  readonly way: Way3;
+  readonly reach: Reach;
+}
+
+/** The ways of an old cable from where it swings to the new panel, by what they may use of it. */
+const triesOf = (terms: Terms, routes: Routes, f: HomeRunFacts, start: RunPoint, face: WallFace) => {
+  const panel = terms.option.enclosure;
+  const { cable } = f.homeRun;
+  const tails = isKnown(f.tails) ? f.tails : { hot: 0, neutral: 0, ground: 0 };
+  const key = oldKey(f);
+  const tried = (way: Way3): Tried => ({
+    way,
+    reach: reachOf({
+      sheath: start.chain,
+      sheathInside: SHEATH_INSIDE_IN,
+      path: way.length,
+      tails,
+      need: neededInside(panel, onFaceOf(face, way.end)),
+      cable,
+    }),
+  });
+  const one = (variant: 'cheap' | 'nearest'): Tried | null => {
+    const way = routes.to(start.node, cable, key, 'reuse', variant);
+    return way && tried(way);
+  };
+  /** The cheapest that leaves so much sheath behind each entry and passes. */
+  const within = (behind: Behind, passes: (reach: Reach) => boolean): Tried | null => {
+    const ways = routes.bounded(cable, key, 'reuse', Math.floor(start.chain * 64), behind);
+    for (let label = ways.first[start.node]!; label >= 0; label = ways.next[label]!) {
+      const found = tried(routes.along(ways, label, cable, key, 'reuse'));
+      if (passes(found.reach)) return found;
+    }
+    return null;
+  };
+  const spare = (reach: Reach) => firstShort(reach) === null;
+  const enters = (reach: Reach) => reach.jacket >= 0;
+  const sheathFor: Behind = ({ point }) => {
+    const need = neededInside(panel, onFaceOf(face, point));
+    const neutral = cable.neutral === 'none' ? 0 : need.neutral - tails.neutral;
+    const ground = cable.ground === false ? 0 : need.ground - tails.ground;
+    return Math.max(SHEATH_INSIDE_IN, need.hot - tails.hot, neutral, ground);
+  };
+  const cheap = one('cheap');
+  return {
+    cheap,
+    /** Cheapest of which every conductor comes to its terminal. */
+    reaches: (): Tried | null => (cheap && spare(cheap.reach) ? cheap : within(sheathFor, spare)),
+    /** Cheapest of which the sheath comes into the panel. */
+    enters: (): Tried | null => (cheap && enters(cheap.reach) ? cheap : within(() => SHEATH_INSIDE_IN, enters)),
+    /** The one that comes nearest to its terminals. */
+    nearest: (): Tried | null => one('nearest'),
+  };
+};
+
 /** Drawn back to its pivot and brought to the new panel another way. */
 const reuseWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
   if (f.homeRun.cable.kind === 'conductors in raceway') return none(say.becauseRaceway());
   if (f.group.drawsBack === false) return none(say.becauseNotDrawnBack());
   const unknown = notKnown(f);
-  const panel = terms.option.enclosure;
   const start = swingsFrom(routes, f);
-  const face = faceFor(terms.job.site, panel);
+  const face = faceFor(terms.job.site, terms.option.enclosure);
   if (!start || !face) return none(unknown ?? say.becauseNoPath());
-  const { cable } = f.homeRun;
-  const tried = (['cheap', 'short', 'reach'] as const).flatMap((variant) => {
-    const way = routes.to(start.node, cable, oldKey(f), 'old', variant);
-    if (!way) return [];
-    const reach = reachOf({
-      sheath: start.chain,
-      sheathInside: SHEATH_INSIDE_IN,
-      path: way.length,
-      tails: isKnown(f.tails) ? f.tails : { hot: 0, neutral: 0, ground: 0 },
-      need: neededInside(panel, onFaceOf(face, way.end)),
-      cable,
-    });
-    return [{ variant, way, reach }];
-  });
-  if (tried.length === 0) return none(unknown ?? say.becauseNoPath());
-  const make = ({ variant, way, reach }: (typeof tried)[number], told: boolean) =>
+  const tries = triesOf(terms, routes, f, start, face);
+  if (!tries.cheap) return none(unknown ?? say.becauseNoPath());
+  const make = ({ way, reach }: Tried, told: boolean) =>
     candidate(terms, {
-      id: `reuse ${variant}`,
+      id: 'reuse',
       way: 'reuse',
       reach: told ? reach : null,
       stretches: [way],
       own: () => [item('reuse', 1), entered(f)],
       why: told ? say.reuse({ spare: inches(spareOf(reach)) }) : say.reuseUntold({ because: unknown! }),
     });
-  const best = tried.reduce((a, b) => (spareOf(b.reach) > spareOf(a.reach) ? b : a));
+  const enters = tries.enters();
   if (unknown !== null) {
     // The jacket is measured from a known pivot; only the conductors behind it are not.
-    const jacket = isKnown(f.pivot) && f.group.drawsBack === true ? best.reach.jacket : null;
-    if (jacket !== null && jacket < 0) {
-      const by = inches(jacket);
+    const measured = isKnown(f.pivot) && f.group.drawsBack === true;
+    if (measured && !enters) {
+      const by = inches((tries.nearest() ?? tries.cheap).reach.jacket);
       return { ...none(say.becauseShort({ part: 'jacket', short: by })), short: { part: 'jacket', by } };
     }
-    const joined = jacket === null ? [] : [inPanel(terms, f, null, [best.way], [], true, 'hot')];
-    return { candidates: joined, untold: [make(tried[0]!, false)], because: unknown, short: null };
+    const joined = measured ? [inPanel(terms, f, null, [enters!.way], [], true, 'hot')] : [];
+    return { candidates: joined, untold: [make(tries.cheap, false)], because: unknown, short: null };
   }
-  const found = tried.filter((t) => firstShort(t.reach) === null).map((t) => make(t, true));
-  if (found.length > 0) return { candidates: found, untold: [], because: null, short: null };
-  const part = firstShort(best.reach)!;
-  const by = inches(best.reach[part]);
-  const enters = tried.filter((t) => t.reach.jacket >= 0);
-  const joined = enters.slice(0, 1).map((t) => inPanel(terms, f, t.reach, [t.way], [], true, firstShort(t.reach)!));
+  const reaches = tries.reaches();
+  if (reaches) return { candidates: [make(reaches, true)], untold: [], because: null, short: null };
+  const { reach } = enters ?? tries.nearest() ?? tries.cheap;
+  const part = firstShort(reach)!;
+  const by = inches(reach[part]);
+  const joined = enters ? [inPanel(terms, f, reach, [enters.way], [], true, part)] : [];
   return { candidates: joined, untold: [], because: say.becauseShort({ part, short: by }), short: { part, by } };
 };
 

@@ -207,28 +207,58 @@ export const newLength = (run: Run) =>
 /** No joists lie closer: such a spacing is a slip of the pen, and what is assumed for it stands in the result. */
 const CLOSEST_IN = 3;
 
-/** Joists bored by a run's new and re-entered legs, from the framing alone: centerlines crossed, half-open. */
-export const holesOf = (job: Job, run: Run): number =>
-  run.legs
-    .filter((l) => l.by === 'through joists')
-    .reduce((n, leg) => {
-      const mid = at(leg, 0.5);
-      const region =
-        job.site.framing.find((f) => f.outline !== null && depthInside(plan(mid), f.outline) >= -EPS) ??
-        job.site.framing.find((f) => f.outline === null);
-      if (region?.kind === 'open-web truss') return n; // passed between its webs, never bored
-      if (
-        !region ||
-        region.spacing === 'unknown' ||
-        region.spacing < CLOSEST_IN ||
-        region.firstJoist === 'unknown' ||
-        region.direction === 'unknown'
-      )
-        return Number.NaN;
-      const a = (region.direction * Math.PI) / 180;
-      const across = (p: Pt3) => -p[0] * Math.sin(a) + p[1] * Math.cos(a);
-      // contract: distance of the first joist from the origin, across; x for joists along y
-      const coordinate = (p: Pt3) => (Math.abs(Math.cos(a)) < 1e-9 ? p[0] : across(p));
-      const count = (c: number) => Math.floor((c - (region.firstJoist as number)) / (region.spacing as number) + 1e-9);
-      return n + Math.abs(count(coordinate(leg.to)) - count(coordinate(leg.from)));
-    }, 0);
+/**
+ * Joists bored by a run's new and re-entered legs, from the framing alone: a joist is bored where the cable, level among
+ * the joists, changes from one side of its centerline to the other.
+ */
+export const holesOf = (job: Job, run: Run): number => {
+  let holes = 0;
+  let chain = null as { region: string; at: number[]; spacing: number } | null;
+  const close = () => {
+    if (!chain) return;
+    const { at: places, spacing } = chain;
+    for (let k = Math.floor(Math.min(...places) / spacing); k <= Math.ceil(Math.max(...places) / spacing); k++) {
+      const sides = places.map((c) => Math.sign(Math.round((c - k * spacing) * 1e6))).filter((side) => side !== 0);
+      holes += sides.filter((side, i) => i > 0 && side !== sides[i - 1]).length;
+    }
+    chain = null;
+  };
+  for (const leg of run.legs) {
+    const level = leg.by === 'through joists' || (leg.by === 'joist side' && Math.abs(leg.from[2] - leg.to[2]) < EPS);
+    if (!level) {
+      close();
+      continue;
+    }
+    const mid = plan(at(leg, 0.5));
+    const region =
+      job.site.framing.find((f) => f.outline !== null && depthInside(mid, f.outline) >= -EPS) ??
+      job.site.framing.find((f) => f.outline === null);
+    if (region?.kind === 'open-web truss') {
+      close(); // passed between its webs, never bored
+      continue;
+    }
+    if (
+      !region ||
+      region.spacing === 'unknown' ||
+      region.spacing < CLOSEST_IN ||
+      region.firstJoist === 'unknown' ||
+      region.direction === 'unknown'
+    ) {
+      if (leg.by === 'through joists') return Number.NaN;
+      close();
+      continue;
+    }
+    const a = (region.direction * Math.PI) / 180;
+    // contract: distance of the first joist from the origin, across; x for joists along y
+    const first = region.firstJoist;
+    const coordinate = (p: Pt3) =>
+      (Math.abs(Math.cos(a)) < 1e-9 ? p[0] : -p[0] * Math.sin(a) + p[1] * Math.cos(a)) - first;
+    if (chain?.region !== region.id) {
+      close();
+      chain = { region: region.id, at: [coordinate(leg.from)], spacing: region.spacing };
+    }
+    chain!.at.push(coordinate(leg.to));
+  }
+  close();
+  return holes;
+};

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { type RowCable, rowLimit, rowNeed } from '../../../src/calculations/cableRows';
 import { holeDiameter } from '../../../src/calculations/holes';
-import type { Leg } from '../../../src/facts/result';
-import { joistCrossings, makeHolePacker } from '../../../src/routing/holes';
+import type { Leg, LegBy } from '../../../src/facts/result';
+import { joistHoles, makeHolePacker } from '../../../src/routing/holes';
 import { buildNetwork } from '../../../src/routing/network';
 import { type Member, rowsOf } from '../../../src/routing/rows';
 import { spreadHoles } from '../../../src/routing/spreadHoles';
 import type { Cable } from '../../../src/standards/cable';
+import type { Pt3 } from '../../../src/units/types';
 import { OUTLINE, room } from './smallRoom';
 
 const nm = (size: string, insulation: Cable['insulation'] = 90): Cable => ({
@@ -92,13 +93,42 @@ describe('rows: Table 310.15(C)(1), start at 90 °C, breakers as they are', () =
 describe('holes', () => {
   const { job, option } = room();
   const network = buildNetwork(job, option, { points: [] });
-  it('joists at 8, 24, … are counted half-open', () => {
-    const xs = (a: number, b: number) => joistCrossings(network, [a, 50, 96], [b, 50, 96]).map((p) => p[0]);
-    expect(xs(0, 40)).toEqual([8, 24, 40]);
-    expect(xs(8, 40)).toEqual([24, 40]);
-    expect(xs(40, 0)).toEqual([40, 24, 8]);
-    expect([...xs(0, 24), ...xs(24, 60)]).toEqual(xs(0, 60));
-    expect(joistCrossings(network, [16, 0, 96], [16, 100, 96])).toEqual([]);
+  const xs = (...stops: number[]) =>
+    joistHoles(
+      network,
+      stops.slice(1).map((x, i) => ({ from: [stops[i]!, 50, 96], to: [x, 50, 96], by: 'through joists' as const })),
+    ).map(({ at, of }) => [at[0], of]);
+  it('joists at 8, 24, … are bored where the cable passes from one side to the other', () => {
+    expect(xs(0, 40)).toEqual([
+      [8, 0],
+      [24, 0],
+    ]);
+    expect(xs(40, 0)).toEqual([
+      [24, 0],
+      [8, 0],
+    ]);
+    expect(xs(0, 24, 60)).toEqual([
+      [8, 0],
+      [24, 1],
+      [40, 1],
+      [56, 1],
+    ]);
+  });
+  it('a joist it begins, ends or turns back on is not bored', () => {
+    expect(xs(8, 24)).toEqual([]);
+    expect(xs(10, 24, 10)).toEqual([]);
+  });
+  it('one it lies along for a while is bored when it goes on, and not when it went down between', () => {
+    const leg = (from: Pt3, to: Pt3, by: LegBy) => ({ from, to, by });
+    const [before, along] = [
+      leg([10, 50, 96], [24, 50, 96], 'through joists'),
+      leg([24, 50, 96], [24, 80, 96], 'joist side'),
+    ];
+    const after = leg([24, 80, 96], [30, 80, 96], 'through joists');
+    expect(joistHoles(network, [before, along, after])).toEqual([{ at: [24, 80, 96], of: 2 }]);
+    const down = leg([24, 50, 96], [24, 50, 90], 'joist side');
+    const up = leg([24, 50, 90], [24, 50, 96], 'joist side');
+    expect(joistHoles(network, [before, down, up, leg([24, 50, 96], [30, 50, 96], 'through joists')])).toEqual([]);
   });
   it('two two-wire cables in 3/4 in, three in 1 in, never four (common practice)', () => {
     const pack = makeHolePacker((cables) => holeDiameter(cables) ?? null);

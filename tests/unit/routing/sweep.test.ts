@@ -3,31 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { pathTo } from '../../../src/routing/path';
 import { sweep } from '../../../src/routing/sweep';
 import type { Network } from '../../../src/routing/types';
-import { random } from '../../support/random';
-
-/** A random graph in the network's own form: only what a sweep and a path read. */
-const randomGraph = (seed: number, nodes: number, edges: number, heaviest: number) => {
-  const r = random(seed);
-  const list = Array.from(
-    { length: edges },
-    () => [r.int(0, nodes - 1), r.int(0, nodes - 1), r.int(1, heaviest)] as const,
-  );
-  const both = list.flatMap(([a, b, w]) => [[a, b, w] as const, [b, a, w] as const]);
-  both.sort((p, q) => p[0] - q[0]);
-  const off = new Int32Array(nodes + 1);
-  for (const [a] of both) off[a + 1]!++;
-  for (let n = 0; n < nodes; n++) off[n + 1]! += off[n]!;
-  const place = () => Int32Array.from({ length: nodes }, () => r.int(0, 500));
-  const network = {
-    nodeCount: nodes,
-    off,
-    to: Int32Array.from(both, ([, b]) => b),
-    x: place(),
-    y: place(),
-    z: place(),
-  } as unknown as Network;
-  return { network, weights: Float64Array.from(both, ([, , w]) => w) };
-};
+import { randomGraph } from './randomGraph';
 
 /** Dijkstra's method on a binary heap from another hand. */
 const dijkstra = (n: Network, weights: Float64Array, sources: readonly { node: number; cost: number }[]) => {
@@ -140,6 +116,7 @@ describe('the path of a sweep', () => {
       x: Int32Array.from({ length: n * n }, (_, i) => i % n),
       y: Int32Array.from({ length: n * n }, (_, i) => Math.floor(i / n)),
       z: new Int32Array(n * n),
+      cls: new Uint8Array(both.length),
     } as unknown as Network;
     const done = sweep(network, new Float64Array(both.length).fill(1), [{ node: 0, cost: 0 }]);
     expect(pathTo(done, 15)).toEqual([0, 1, 2, 3, 7, 11, 15]);
