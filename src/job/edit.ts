@@ -1,7 +1,7 @@
 import type { Id, In, Pt } from '../units/types';
 import { jobWords } from '../words/en/job';
 import { fromPointer } from './pointer';
-import type { OnWall, Option } from './schema';
+import type { Job, OnWall, Option } from './schema';
 
 /** A change to a job as plain data, replayable; ids are made by the caller. `path` and `list` are JSON pointers into the job. */
 export type Edit =
@@ -54,8 +54,8 @@ const fieldName = (field: string): string => {
   return (jobWords.fields as Readonly<Record<string, string>>)[key] ?? key;
 };
 
-/** The edit as the undo list shows it. */
-export const editName = (edit: Edit): string => {
+/** The edit as the undo list shows it; with the job it is made in, options are named by their title. */
+export const editName = (edit: Edit, job?: Pick<Job, 'options'>): string => {
   const words = jobWords.edits;
   switch (edit.edit) {
     case 'set value':
@@ -81,7 +81,7 @@ export const editName = (edit: Edit): string => {
     case 'remove record':
       return words.removeRecord({ list: lastStep(edit.list), id: edit.id });
     case 'move panel':
-      return words.movePanel({ option: edit.option });
+      return words.movePanel({ option: job?.options.find((o) => o.id === edit.option)?.title || edit.option });
     case 'move corner':
       return words.moveCorner({ wall: edit.wall });
     case 'move wall':

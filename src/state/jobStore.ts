@@ -10,6 +10,7 @@ import type { Fault } from '../units/fault';
 import { byId } from '../units/order';
 import { stateWords as say } from '../words/en/state';
 import { makeAutosave } from './autosave';
+import { makeDragging } from './dragging';
 import { type JobActions, type JobState, NOTHING } from './jobState';
 import { makePlanAsking } from './planAsking';
 import type { Ports } from './ports';
@@ -39,7 +40,7 @@ export const createJobStore = (ports: Ports): JobStore => {
     const revision = revisionOf(job);
     const { option } = store.getState();
     const chosen = job.options.some((o) => o.id === option) ? option : (byId(job.options)[0]?.id ?? null);
-    store.setState({ history, revision, option: chosen, homeRun: null, note: null, refusal: null });
+    store.setState({ history, revision, option: chosen, homeRun: null, note: null, live: null, refusal: null });
     if (keep) autosave.changed(job);
     void askPlans(job, revision);
   };
@@ -72,6 +73,8 @@ export const createJobStore = (ports: Ports): JobStore => {
     }
   };
 
+  const dragging = makeDragging(store, ports.live, (change) => actions.edit(change));
+
   const actions: JobActions = {
     openText: (text, name) => open(text, name, null),
     async openKept(key) {
@@ -92,12 +95,12 @@ export const createJobStore = (ports: Ports): JobStore => {
       const { history } = store.getState();
       if (!history) return false;
       const changed = applyEdit(history.now, edit);
-      if (!changed.ok) return refuse({ fault: changed.error, what: editName(edit), doing: 'editing' });
+      if (!changed.ok) return refuse({ fault: changed.error, what: editName(edit, history.now), doing: 'editing' });
       store.setState({ refusal: null });
       if (changed.value === history.now) return true;
       const today = ports.clock().slice(0, DAY);
       const stamped = applyEdit(changed.value, { edit: 'set value', path: '/changedOn', value: today });
-      settle(push(history, editName(edit), stamped.ok ? stamped.value : changed.value), true);
+      settle(push(history, editName(edit, history.now), stamped.ok ? stamped.value : changed.value), true);
       return true;
     },
     undo() {
@@ -108,8 +111,9 @@ export const createJobStore = (ports: Ports): JobStore => {
       const { history } = store.getState();
       if (history && history.future.length > 0) settle(redo(history), true);
     },
-    choose: (option) => store.setState({ option, homeRun: null, note: null }),
+    choose: (option) => store.setState({ option, homeRun: null, note: null, live: null }),
     singleOut: ({ homeRun = null, note = null }) => store.setState({ homeRun, note }),
+    ...dragging,
     dismiss: () => store.setState({ refusal: null, repairs: [], parted: false }),
     planAgain() {
       const job = now();

@@ -44,7 +44,7 @@ test('an edit is a named step; undo and redo bring back the very same job, and i
   const moved = s().history!.now;
   expect(leftOf('relocate-a')).toBe(80);
   expect(moved.changedOn).toBe('2026-11-25');
-  expect(s().history?.past.at(-1)?.name).toContain('relocate-a');
+  expect(s().history?.past.at(-1)?.name).toContain('Same wall, clear of the washer');
   expect(s().answer?.revision).not.toBe(s().revision); // figures from before the edit, and known to be
   await t.asked[1]!.reply('planned');
   expect(s().answer?.revision).toBe(s().revision);
