@@ -9,6 +9,7 @@ import { Screens } from '../screens/Screens';
 import { SessionProvider } from '../screens/session';
 import { createJobStore } from '../state/jobStore';
 import { idbShelf } from '../storage/idbShelf';
+import { workerLive } from '../workers/workerLive';
 import { workerPlanner } from '../workers/workerPlanner';
 import './tokens.css';
 import './base.css';
@@ -20,6 +21,7 @@ import { remember, remembered } from './tab';
 
 const store = createJobStore({
   planner: workerPlanner(),
+  live: workerLive(),
   shelf: idbShelf(),
   clock: () => new Date().toISOString(),
   newKey: () => crypto.randomUUID(),

@@ -30,7 +30,7 @@ const roomPlaces = (area: Area): LabelPlace[] => {
     .map(({ at }) => ({ at, side: 'middle', gap: 0 }));
 };
 
-const nameRoom = (area: Area, small: boolean): Label => {
+export const nameRoom = (area: Area, small: boolean): Label => {
   const { now, after } = area.state;
   const cover = isKnown(after.cover) ? say.cover[after.cover] : say.coverUnknown;
   return {
@@ -118,6 +118,9 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
   ];
 };
 
+/** A thing's name in plan: in it where it fits, else beside it. */
+export const nameThing = (stand: Stand): Label => thingLabel(stand, around(stand.outline));
+
 /** A post is known by its shape; a stair that has its own area is named by that. */
 export const isNamed = (job: Job, { obstacle }: Stand): boolean =>
   obstacle.kind !== 'post' && !(obstacle.kind === 'stair' && job.site.areas.some((a) => a.state.after.use === 'stair'));
@@ -127,5 +130,5 @@ export const drawNames = (job: Job, option: Option, plan: Plan | null, small: bo
   ...job.site.areas.map((area) => nameRoom(area, small)),
   ...stands(job.site, option.moves)
     .filter((stand) => isNamed(job, stand))
-    .map((stand) => thingLabel(stand, around(stand.outline))),
+    .map(nameThing),
 ];

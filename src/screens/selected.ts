@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
+import type { Live } from '../state/jobState';
 import { byId } from '../units/order';
 import { screenWords as say } from '../words/en/screens';
 import { useJobState } from './session';
@@ -12,6 +13,8 @@ export interface OptionView {
   /** In place, A, B …: short enough for a tab. */
   readonly letter: string;
   readonly plan: Plan | null;
+  /** Its panel is being dragged, or was just let go: the plan is a live one. */
+  readonly live: boolean;
 }
 
 /** Options that stay are numbered, those that move are lettered, in the order of the result. */
@@ -27,6 +30,7 @@ export const optionViews = (job: Job, plans: readonly Plan[]): OptionView[] => {
         ? say.inPlace({ nth: staying.length > 1 ? staying.indexOf(option) + 1 : null })
         : letterOf(moving.indexOf(option)),
     plan: plans.find((p) => p.option === option.id) ?? null,
+    live: false,
   }));
 };
 /** A … Z, AA, AB …. */
@@ -43,6 +47,14 @@ export const useJob = (): Job => {
   return job;
 };
 
+/** The option with its panel where it is held, and the live plan as far as there is one. */
+const held = (view: OptionView, live: Live): OptionView => ({
+  ...view,
+  option: { ...view.option, enclosure: { ...view.option.enclosure, on: live.on } },
+  plan: live.plan ?? view.plan,
+  live: live.plan !== null,
+});
+
 const NO_PLANS: readonly Plan[] = [];
 /** Plans that have been made for an earlier state of the job are still shown, and said to be. */
 export const useStale = (): boolean => useJobState((s) => s.answer !== null && s.answer.revision !== s.revision);
@@ -50,7 +62,9 @@ export const useStale = (): boolean => useJobState((s) => s.answer !== null && s
 export const useOptions = (): readonly OptionView[] => {
   const job = useJob();
   const plans = useJobState((s) => s.answer?.plans ?? NO_PLANS);
-  return useMemo(() => optionViews(job, plans), [job, plans]);
+  const live = useJobState((s) => s.live);
+  const views = useMemo(() => optionViews(job, plans), [job, plans]);
+  return useMemo(() => views.map((view) => (live?.option === view.option.id ? held(view, live) : view)), [views, live]);
 };
 
 export const useSelected = (): OptionView | undefined => {

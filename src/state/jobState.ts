@@ -1,5 +1,7 @@
+import type { Plan } from '../facts/result';
 import type { Edit } from '../job/edit';
 import type { History } from '../job/history';
+import type { OnWall } from '../job/schema';
 import type { Kept } from '../storage/shelf';
 import type { Fault } from '../units/fault';
 import type { Id } from '../units/types';
@@ -26,6 +28,19 @@ export interface Refusal {
   readonly doing: 'opening' | 'editing';
 }
 
+/** The new panel of an option while it is dragged. */
+export interface Live {
+  readonly option: Id;
+  readonly on: OnWall;
+  /** Of live grade, for the place it was asked about: the one held, or one just passed. */
+  readonly plan: Plan | null;
+  readonly planned: OnWall | null;
+  /** Why there is no plan for the place held. */
+  readonly say: string | null;
+  /** The revision of the job in which it hangs there; null while it is held. */
+  readonly droppedAt: number | null;
+}
+
 export interface JobState {
   readonly history: History | null;
   readonly revision: number;
@@ -41,6 +56,8 @@ export interface JobState {
   readonly homeRun: Id | null;
   /** The key note singled out. */
   readonly note: number | null;
+  /** Null while nothing is dragged. */
+  readonly live: Live | null;
   readonly refusal: Refusal | null;
   /** What was changed to make the opened file readable. */
   readonly repairs: readonly string[];
@@ -60,6 +77,12 @@ export interface JobActions {
   redo(): void;
   choose(option: Id): void;
   singleOut(what: { readonly homeRun?: Id | null; readonly note?: number | null }): void;
+  /** Holds an option's new panel at a place without changing the job, and plans it there. */
+  drag(option: Id, on: OnWall): void;
+  /** Lets the panel hang where it is held: one edit. */
+  drop(): void;
+  /** Puts the panel back where it was before it was dragged. */
+  letGo(): void;
   dismiss(): void;
   /** Asks the planner again after it failed. */
   planAgain(): void;
@@ -80,6 +103,7 @@ export const NOTHING: JobState = {
   option: null,
   homeRun: null,
   note: null,
+  live: null,
   refusal: null,
   repairs: [],
   parted: false,

@@ -27,6 +27,7 @@ export const makePlanAsking = (store: StoreApi<JobState>, planner: Ports['planne
         answer: { revision: of, plans: [...plans, plan], result: null },
         planning: { phase: 'working', done, of: steps },
       });
+      if (store.getState().live?.option === plan.option) store.setState({ live: null }); // dropped, and final now
     });
     if (reply.kind === 'planned')
       answers.keep({ revision: reply.revision, plans: reply.result.plans, result: reply.result });

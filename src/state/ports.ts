@@ -1,9 +1,10 @@
 import type { Shelf } from '../storage/shelf';
-import type { Planner } from '../workers/planner';
+import type { LivePlanner, Planner } from '../workers/planner';
 
 /** What the state needs from outside; `app` gives it. */
 export interface Ports {
   readonly planner: Planner;
+  readonly live: LivePlanner;
   readonly shelf: Shelf;
   /** Now, as ISO time. */
   readonly clock: () => string;

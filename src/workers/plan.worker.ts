@@ -1,5 +1,10 @@
 import { expose } from 'comlink';
+import type { Plan } from '../facts/result';
+import type { Job } from '../job/schema';
+import { optionById } from '../job/site';
 import { planSteps } from '../plan/planJob';
+import { planOption } from '../plan/planOption';
+import type { Id } from '../units/types';
 import { drive } from './drive';
 import type { PlanReply, PlanRequest, PlanStep } from './planner';
 
@@ -16,6 +21,11 @@ const planning = {
   plan(serial: number, { revision, job }: PlanRequest, onStep: (step: PlanStep) => void): Promise<PlanReply> {
     planning.supersede(serial);
     return drive(revision, planSteps(job), { isStale: () => newest > serial, pause, onStep });
+  },
+  /** One option at live grade; null where the job has no such option. */
+  live(job: Job, id: Id): Plan | null {
+    const option = optionById(job, id);
+    return option ? planOption(job, option, 'live').plan : null;
   },
 };
 export type Planning = typeof planning;

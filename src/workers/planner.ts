@@ -1,6 +1,7 @@
-import type { Result } from '../facts/result';
+import type { Plan, Result } from '../facts/result';
 import type { Job } from '../job/schema';
 import type { PlanProgress } from '../plan/planJob';
+import type { Id } from '../units/types';
 
 /** A question to the planner; `revision` comes back with everything it says about it. */
 export interface PlanRequest {
@@ -21,4 +22,9 @@ export type PlanReply =
 /** Plans jobs somewhere else than on the screen's own thread. Answers one question at a time, the latest. */
 export interface Planner {
   plan(request: PlanRequest, onStep: (step: PlanStep) => void): Promise<PlanReply>;
+}
+
+/** Plans one option at live grade while something is dragged: as quick as can be, never stored or printed. */
+export interface LivePlanner {
+  plan(job: Job, option: Id): Promise<Plan>;
 }

@@ -55,6 +55,7 @@ export const testPorts = () => {
   let keys = 0;
   const remembered: (string | null)[] = [];
   const ports: Ports = {
+    live: { plan: () => Promise.reject(new Error('nothing is dragged here')) },
     planner: {
       plan: (request, onStep: (step: PlanStep) => void) =>
         new Promise<PlanReply>((resolve) => {
