@@ -76,6 +76,8 @@ export const drawLines = (
   for (const ring of zones) for (const p of ring) put(hard, p);
   const room = bounds(ground.room);
   for (const region of ground.regions) {
+    // where a run that goes up a wall comes to the joists it may leave it
+    zs.add(region.under);
     if (region.across === null) continue;
     const box = region.ring ? bounds(region.ring) : room;
     const from = region.across === 0 ? Math.max(box.minX, room.minX) : Math.max(box.minY, room.minY);
