@@ -3,6 +3,8 @@ const plural = (n: number, one: string, many: string): string => `${n} ${n === 1
 
 export const gridWords = {
   title: 'Circuits and home runs',
+  roomView: 'Room',
+  circuitsView: 'Circuits',
   notKnown: 'not known',
   yes: 'yes',
   no: 'no',
@@ -20,7 +22,7 @@ export const gridWords = {
     protection: 'Protection now',
     partner: 'Neutral shared with',
     breaker: 'Same breaker as',
-    tag: 'Tag',
+    tag: 'Cable id',
     condition: 'Condition',
     traced: 'Traced',
     wholeLength: 'Whole length',
@@ -49,8 +51,8 @@ export const gridWords = {
     serves: 'Rooms by use, with commas: bedroom, hall.',
     protection: 'AFCI or GFCI it has today.',
     partner: 'Number of the other circuit of a multiwire pair.',
-    breaker: 'Tag of the other cable under the same breaker.',
-    tag: 'Name of the cable in drawings and on its label. Another row’s tag: one cable, two circuits.',
+    breaker: 'Id of the other cable under the same breaker.',
+    tag: 'Name of the cable in the job file. Another row’s id here: one cable, two circuits.',
     condition: 'brittle, cloth, damaged, overheated; none.',
     traced: 'Is it known which cable this is?',
     wholeLength: 'From the panel to the first outlet, for a new home run.',
@@ -88,14 +90,14 @@ export const gridWords = {
       : `There is no cable group “${v.typed}”. There are: ${v.groups.join(', ')}.`,
   groupStays: 'A cable stays in a group; type another group, or remove the row.',
   tagStays: (v: { typed: string }) =>
-    `No other cable has the tag “${v.typed}”, and a tag once given stays: drawings and labels use it.`,
-  tagNeeded: 'A cable keeps its tag; remove the row to remove the cable.',
+    `No other cable has the id “${v.typed}”, and an id once given stays: pins and photos use it.`,
+  tagNeeded: 'A cable keeps its id; remove the row to remove the cable.',
   noCable: 'This row has no cable yet.',
   noCircuit: 'This row has no circuit yet.',
   noSuchCircuit: (v: { typed: string }) => `No other circuit has the number “${v.typed}”.`,
   severalCircuits: (v: { typed: string; count: number }) =>
     `${v.count} circuits have the number “${v.typed}”; give them different ones first, as 5A and 5B.`,
-  noOtherCable: (v: { typed: string }) => `No other row has a cable tagged “${v.typed}”.`,
+  noOtherCable: (v: { typed: string }) => `No other row has a cable with the id “${v.typed}”.`,
   polesNeeded: 'Poles are 1 or 2.',
 
   // undo names

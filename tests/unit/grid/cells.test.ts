@@ -104,7 +104,7 @@ describe('one cell', () => {
     ['tails', '20/22', 'not read as tails'],
     ['group', 'g-moon', 'There are: g-east'],
     ['group', '', 'stays in a group'],
-    ['tag', 'x-1', 'a tag once given stays'],
+    ['tag', 'x-1', 'an id once given stays'],
     ['partner', '77', 'No other circuit'],
     ['breaker', 'h-99', 'No other row'],
     ['label', 'x'.repeat(401), 'More than 400'],
