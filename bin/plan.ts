@@ -10,6 +10,7 @@ import { planJob, proveJob } from '../src/plan/planJob';
 import type { Fault } from '../src/units/fault';
 import { formatDollars } from '../src/units/money';
 import { err, ok } from '../src/units/result';
+import { planWords as say } from '../src/words/en/plan';
 import { fault, jobFiles, readText } from './readText';
 import { createSolver } from './solver';
 
@@ -32,17 +33,33 @@ const planText = async (text: string, flags: Flags): Promise<{ job: Job | null; 
   return { job, output: flags.quick ? planJob(job, ask) : await proveJob(job, ask, await createSolver()) };
 };
 
+const shown = (plans: Result['plans'], advice: Result['advice']): Plan | undefined =>
+  plans.find((p) => p.option === advice.option) ?? plans[0];
+
 /** One row a job: the recommended option, or the one asked for, or the first with what stops it. */
-const COLUMNS = ['file', 'option', 'price', 'range', 'labor h', 'outage h', 'spliced', 'boxes', 'AFCI', 'stops'];
+const COLUMNS = [
+  'file',
+  'option',
+  'title',
+  'price',
+  'range',
+  'labor h',
+  'outage h',
+  'spliced',
+  'boxes',
+  'AFCI',
+  'stops',
+];
 const row = (file: string, job: Job | null, output: Result | Fault): string[] => {
   if (isFault(output)) return [file, `${output.error.type} at ${output.error.path || '/'}: ${output.error.say}`];
-  const plan: Plan | undefined = output.plans.find((p) => p.option === output.advice.option) ?? output.plans[0];
+  const plan = shown(output.plans, output.advice);
   if (!plan) return [file, output.advice.say];
   const { tally, price } = plan;
   const title = job?.options.find((o) => o.id === plan.option)?.title ?? '';
   return [
     file,
-    `${plan.option} ${title}${output.advice.option === null ? ' (not recommended)' : ''}`,
+    plan.option,
+    `${title}${output.advice.option === null ? ' (not recommended)' : ''}`,
     `${formatDollars(tally.likelyCents)}${price.complete ? '' : ' incomplete'}`,
     `${formatDollars(tally.lowCents)}–${formatDollars(tally.highCents)}`,
     String(tally.crewHours),
@@ -52,6 +69,11 @@ const row = (file: string, job: Job | null, output: Result | Fault): string[] =>
     String(tally.afciAdded),
     String(tally.stops),
   ];
+};
+/** What one job's row cannot hold: the advice, and what the price of the option in the row waits for. */
+const spoken = ({ advice, plans }: Result): string[] => {
+  const missing = shown(plans, advice)?.price.missingSay ?? [];
+  return [advice.say, ...(missing.length > 0 ? ['', say.missingTitle, ...missing.map((text) => `- ${text}`)] : [])];
 };
 const table = (rows: readonly (readonly string[])[]): string => {
   const widths = COLUMNS.map((name, i) =>
@@ -110,7 +132,7 @@ const main = async (args: readonly string[]): Promise<number> => {
   if (json) console.log(printed(folder ? { files } : only.output));
   else {
     console.log(table(rows));
-    if (!folder && !isFault(only.output)) console.log(`\n${only.output.advice.say}`);
+    if (!folder && !isFault(only.output)) console.log(['', ...spoken(only.output)].join('\n'));
   }
   return files.some(({ output }) => isFault(output)) ? 2 : 0;
 };

@@ -84,6 +84,7 @@ const line = record({
   id: text,
   kind: oneOf(['material', 'labor', 'allowance', 'fee', 'overhead', 'profit', 'tax']),
   item: text,
+  say: text,
   quantity: number,
   unit: text,
   dollarsEach: number,
@@ -134,16 +135,17 @@ export const planSchema = record({
   price: record({
     complete: z.boolean(),
     missing: list(text),
+    missingSay: list(text),
     unverifiedShare: number,
     lines: list(line),
     alternates: list(
-      record({ id: text, required: z.boolean(), taken: z.boolean(), cents: whole, rule: text.nullable() }),
+      record({ id: text, say: text, required: z.boolean(), taken: z.boolean(), cents: whole, rule: text.nullable() }),
     ),
-    drivers: list(record({ id: text, cents: whole })),
+    drivers: list(record({ id: text, say: text, cents: whole })),
   }),
   time: record({
     days: number,
-    byTask: list(record({ id: text, hours: number, when })),
+    byTask: list(record({ id: text, say: text, hours: number, when })),
     outage: list(record({ circuit: text, hours: number })),
   }),
   cuts: list(
@@ -161,7 +163,7 @@ export const planSchema = record({
       proof,
     }),
   ),
-  order: list(record({ item: text, quantity: number, unit: text })),
+  order: list(record({ item: text, say: text, quantity: number, unit: text })),
   proof: record({ splices: proof, rows: proof }),
 });
 
@@ -180,7 +182,7 @@ export const resultSchema = record({
       record({ say: text, change: record({ path: text, value: z.unknown() }), option: text.nullable(), cents: whole }),
     ),
   }),
-  unknown: list(record({ path: text, blocks: list(text) })),
+  unknown: list(record({ path: text, say: text, blocks: list(text) })),
   notCovered: list(record({ rule: text, why: text })),
   places: list(
     record({

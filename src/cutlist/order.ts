@@ -1,6 +1,7 @@
 import type { Cut, OrderLine } from '../facts/result';
 import type { PriceBook } from '../job/schema';
 import { compareText } from '../units/order';
+import { bookItemWords as words } from '../words/en/bookItems';
 
 /** What work takes of one price book material, before waste. */
 export interface Need {
@@ -23,7 +24,8 @@ export const orderList = (needs: readonly Need[], cuts: readonly Cut[], book: Pr
   const known = new Set(book.materials.map((entry) => entry.id));
   const lines = new Map<string, OrderLine>();
   const add = (item: string, quantity: number, unit: string): void => {
-    if (quantity > 0) lines.set(item, { item, quantity: (lines.get(item)?.quantity ?? 0) + quantity, unit });
+    const sum = (lines.get(item)?.quantity ?? 0) + quantity;
+    if (quantity > 0) lines.set(item, { item, say: words.material(item), quantity: sum, unit });
   };
   for (const { cable, coils } of cuts)
     for (const { length, bought } of coils) {

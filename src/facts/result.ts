@@ -102,6 +102,8 @@ export interface Line {
   readonly id: Id;
   readonly kind: 'material' | 'labor' | 'allowance' | 'fee' | 'overhead' | 'profit' | 'tax';
   readonly item: Id;
+  /** `item` in plain words. */
+  readonly say: string;
   readonly quantity: number;
   readonly unit: string;
   readonly dollarsEach: number;
@@ -139,22 +141,27 @@ export interface DirectoryEntry {
 }
 export interface Price {
   readonly complete: boolean;
+  /** Price book ids and JSON pointers into the job. */
   readonly missing: readonly string[];
+  /** The same in plain words, one sentence an entry of `missing`, in its order. */
+  readonly missingSay: readonly string[];
   readonly unverifiedShare: number;
   readonly lines: readonly Line[];
   readonly alternates: readonly {
     readonly id: Id;
+    readonly say: string;
     readonly required: boolean;
     readonly taken: boolean;
     readonly cents: Cents;
     readonly rule: string | null;
   }[];
-  readonly drivers: readonly { readonly id: Id; readonly cents: Cents }[];
+  readonly drivers: readonly { readonly id: Id; readonly say: string; readonly cents: Cents }[];
 }
 export interface TimePlan {
   readonly days: number;
   readonly byTask: readonly {
     readonly id: Id;
+    readonly say: string;
     readonly hours: number;
     readonly when: 'before outage' | 'outage' | 'after';
   }[];
@@ -173,6 +180,7 @@ export interface Cut {
 }
 export interface OrderLine {
   readonly item: Id;
+  readonly say: string;
   readonly quantity: number;
   readonly unit: string;
 }
@@ -228,7 +236,7 @@ export interface Result {
   readonly edition: U<Edition>;
   readonly plans: readonly Plan[];
   readonly advice: Advice;
-  readonly unknown: readonly { readonly path: string; readonly blocks: readonly string[] }[];
+  readonly unknown: readonly { readonly path: string; readonly say: string; readonly blocks: readonly string[] }[];
   readonly notCovered: readonly { readonly rule: string; readonly why: string }[];
   readonly places: readonly Place[] | null;
 }

@@ -26,10 +26,8 @@ const titles = (job: Job) => {
   return (id: Id) => byOption.get(id) ?? id;
 };
 
-const stopRules = (plan: Plan): string =>
-  [...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.rule))]
-    .sort(compareText)
-    .join(', ');
+const whatStops = (plan: Plan): string =>
+  [...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.say))].join(' ');
 
 const sentence = (job: Job, plans: readonly Plan[], best: Plan | undefined): string => {
   if (plans.length === 0) return say.noOptionAsked();
@@ -61,7 +59,7 @@ const reasonsFor = (job: Job, plans: readonly Plan[]): Advice['reasons'] => {
       ...(tally.stops > 0
         ? [
             {
-              say: say.stops({ ...v, count: tally.stops, rules: stopRules(plan) }),
+              say: say.stops({ ...v, count: tally.stops, findings: whatStops(plan) }),
               figure: at('stops'),
               value: tally.stops,
             },

@@ -28,7 +28,7 @@ const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result
   edition: job.code.edition,
   plans: planned.map((p) => p.plan),
   advice,
-  unknown: unknownsOf(planned),
+  unknown: unknownsOf(job, planned),
   notCovered: [...NOT_COVERED].sort((a, b) => compareText(a.rule, b.rule)),
   places: null,
 });

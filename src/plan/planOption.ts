@@ -10,10 +10,10 @@ import { CREW, timePlan } from '../pricing/time';
 import { prove, route } from '../routing/route';
 import { cableItem } from '../standards/cableNames';
 import { compareText } from '../units/order';
-import { planWords as say } from '../words/en/plan';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
 import { toFinding } from './findings';
+import { missingFields, missingItems, missingWays, sortedMissing } from './missing';
 import { openMatters } from './openMatters';
 import { type RequiredWork, requiredWork } from './required';
 import { settle } from './settle';
@@ -77,7 +77,11 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     book,
     stock: job.stock,
   });
-  const open = [...priced.missing, ...openMatters(job, option, verdicts), ...blockedCables(answer)].sort(compareText);
+  const open = sortedMissing([
+    ...missingItems(job, taken, priced.missing),
+    ...missingFields(job, openMatters(job, option, verdicts)),
+    ...missingWays(job, answer),
+  ]);
   const plan: Plan = {
     option: option.id,
     grade,
@@ -96,7 +100,12 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     doesNotApply,
     load: stage.load.worked,
     directory: facts.arrangement.directory,
-    price: { ...priced, missing: open, complete: open.length === 0 },
+    price: {
+      ...priced,
+      complete: open.length === 0,
+      missing: open.map((m) => m.id),
+      missingSay: open.map((m) => m.say),
+    },
     time: time.plan,
     cuts,
     order: orderList(needsOf(priced), cuts, book),
@@ -105,16 +114,8 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
   return { plan, verdicts, answer };
 };
 
-/** A cable that no way leads to is in no price, or at a price it cannot have. */
-const blockedCables = ({ runs, feeder }: RoutingAnswer): string[] => [
-  ...runs.flatMap((r) =>
-    r.blockedBy.length > 0 ? [say.unreachable({ homeRun: r.homeRun, by: r.blockedBy.join(', ') })] : [],
-  ),
-  ...(feeder.blockedBy.length > 0 ? [say.feederBlocked({ by: feeder.blockedBy.join(', ') })] : []),
-];
-
 /** What the lines take of each material, one figure a material. */
-const needsOf = (priced: Price): Need[] => {
+const needsOf = (priced: Pick<Price, 'lines'>): Need[] => {
   const needs = new Map<string, Need>();
   for (const { kind, item, quantity, unit } of priced.lines)
     if (kind === 'material') needs.set(item, { id: item, unit, quantity: (needs.get(item)?.quantity ?? 0) + quantity });

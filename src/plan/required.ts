@@ -1,16 +1,19 @@
 import type { Plan, Run } from '../facts/result';
 import type { RoutingAnswer } from '../facts/routing';
 import type { Work } from '../facts/work';
+import { thingNamed } from '../job/names';
 import type { Job, Option, PriceBook } from '../job/schema';
 import { faceOf, wallFaces } from '../job/site';
 import { type Breaker, breakerItem } from '../loads/breakers';
 import { PANEL_SPACES, panelSpacesFor } from '../standards/panelSpaces';
 import { compareText } from '../units/order';
 import { type Id, isKnown } from '../units/types';
+import { bookItemWords as items } from '../words/en/bookItems';
+import { unratedBreaker } from './missing';
 import { isOldWiring } from './penalties';
 
 /** Work with money of its own: moving a thing costs what the survey says. */
-export type RequiredWork = Work & { readonly cents?: number };
+export type RequiredWork = Work & { readonly cents?: number; readonly say?: string };
 
 const piece = (item: string, quantity = 1, homeRuns: readonly Id[] = []): RequiredWork => ({
   item,
@@ -98,7 +101,7 @@ const breakers = (job: Job, list: readonly Breaker[], runs: readonly Run[]): Req
   const homeRunsOf = (b: Breaker) =>
     job.homeRuns.filter((h) => h.circuits.some((c) => b.circuits.some((x) => x.id === c))).map((h) => h.id);
   return [
-    ...list.map((b) => piece(breakerItem(b) ?? `breaker:rating unknown (${b.id})`, 1, homeRunsOf(b))),
+    ...list.map((b) => piece(breakerItem(b) ?? unratedBreaker(b.id), 1, homeRunsOf(b))),
     ...list.flatMap((b) =>
       b.circuits.flatMap((c) => {
         const cables = job.homeRuns.filter((h) => h.circuits.includes(c.id));
@@ -151,7 +154,9 @@ export const requiredWork = (
   const moves = option.moves.flatMap((m): RequiredWork[] => {
     const cents = job.site.obstacles.find((o) => o.id === m.obstacle)?.moveCents;
     return [
-      cents === null || cents === undefined ? piece(`move:${m.obstacle}`) : { ...piece(`move:${m.obstacle}`), cents },
+      cents === null || cents === undefined
+        ? piece(`move:${m.obstacle}`)
+        : { ...piece(`move:${m.obstacle}`), cents, say: items.move({ thing: thingNamed(job, m.obstacle) }) },
     ];
   });
   return [

@@ -1,11 +1,13 @@
 import type { Result } from '../facts/result';
+import { fieldSentence } from '../job/names';
+import type { Job } from '../job/schema';
 import { compareText } from '../units/order';
 import type { Planned } from './planOption';
 
 const ROUTES = 'routes';
 
-/** What the survey leaves open and what waits for it: rules by id, the load, the routes. One line a field, by path. */
-export const unknownsOf = (planned: readonly Planned[]): Result['unknown'] => {
+/** What the survey leaves open and what waits for it: rules by id, the load, the routes. One line a field, by path, and in words. */
+export const unknownsOf = (job: Job, planned: readonly Planned[]): Result['unknown'] => {
   const blocks = new Map<string, Set<string>>();
   const add = (path: string, what: string) => blocks.set(path, (blocks.get(path) ?? new Set()).add(what));
   for (const { verdicts, answer } of planned) {
@@ -13,6 +15,6 @@ export const unknownsOf = (planned: readonly Planned[]): Result['unknown'] => {
     for (const a of answer.assumed) add(a.path, ROUTES);
   }
   return [...blocks]
-    .map(([path, set]) => ({ path, blocks: [...set].sort(compareText) }))
+    .map(([path, set]) => ({ path, say: fieldSentence(job, path), blocks: [...set].sort(compareText) }))
     .sort((a, b) => compareText(a.path, b.path));
 };

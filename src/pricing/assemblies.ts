@@ -60,8 +60,8 @@ export const unitMills = (book: PriceBook, practice?: SplicePractice): UnitMills
   };
 };
 
-/** Work that brings its own price: a thing moved out of the way. null = the price is not known. */
-export type PricedWork = Work & { readonly cents?: Cents | null };
+/** Work that brings its own price, and its words: a thing moved out of the way. null = the price is not known. */
+export type PricedWork = Work & { readonly cents?: Cents | null; readonly say?: string };
 
 /** Direct cost of all the work in whole mills, rounded once; items without a price count as nothing. */
 export const directMills = (work: readonly PricedWork[], book: PriceBook, practice?: SplicePractice): Mills => {

@@ -2,6 +2,7 @@ import type { Line } from '../facts/result';
 import { dollarsToCents, roundHalfAway } from '../units/money';
 import { compareText } from '../units/order';
 import type { Id } from '../units/types';
+import { bookItemWords as words } from '../words/en/bookItems';
 import { type BookIndex, missingFor, type PricedWork } from './assemblies';
 import { DEFAULT_BOOK_ID } from './defaultBook';
 import { assemblyOf } from './items';
@@ -25,6 +26,7 @@ export const SURVEY_WIDENS: Readonly<Record<SurveyGrade, number>> = { full: 1, '
 interface Gathered {
   readonly kind: DirectKind;
   readonly item: string;
+  readonly say: string;
   readonly unit: string;
   readonly dollarsEach: number;
   readonly verified: boolean;
@@ -41,6 +43,9 @@ export interface DirectLines {
   /** Ids of lines whose price or hours have no source that can be looked up. */
   readonly unverified: ReadonlySet<Id>;
 }
+
+const sayOf = (kind: DirectKind, item: string): string =>
+  kind === 'material' ? words.material(item) : kind === 'labor' ? words.task(item) : words.money(item);
 
 const NO_SOURCE = /invented|memory|no source/i;
 /** Sums of hours like 0.06 × 20 carry no binary dust into the result. */
@@ -65,6 +70,7 @@ export const directLines = (work: readonly PricedWork[], books: BookIndex, grade
     const line: Gathered = gathered.get(id) ?? {
       kind,
       item,
+      say: from.say ?? sayOf(kind, item),
       unit,
       dollarsEach: each.dollars,
       verified: each.verified,
@@ -147,6 +153,7 @@ export const directLines = (work: readonly PricedWork[], books: BookIndex, grade
       id,
       kind: line.kind,
       item: line.item,
+      say: line.say,
       quantity,
       unit: line.unit,
       dollarsEach: line.dollarsEach,

@@ -3,6 +3,7 @@ import type { PriceBook } from '../job/schema';
 import { roundHalfAway } from '../units/money';
 import { compareText } from '../units/order';
 import type { Cents, Id } from '../units/types';
+import { bookItemWords as words } from '../words/en/bookItems';
 import { indexBook, type PricedWork, type SplicePractice } from './assemblies';
 import { directLines, groupOf, isDirect, type SurveyGrade } from './lines';
 import { rangeOf } from './range';
@@ -63,6 +64,7 @@ const onTop = (kind: 'overhead' | 'profit' | 'tax', item: string, rate: number, 
     id: kind === 'tax' ? `tax:${item}` : kind,
     kind,
     item,
+    say: kind === 'tax' ? words.tax({ on: item }) : words.money(item),
     quantity: base.likely / 100,
     unit: '$',
     dollarsEach: rate,
@@ -131,7 +133,7 @@ export const takenWork = <W extends Pick<PricedWork, 'alternate'>>(
 };
 
 /** Direct cost lines from quantities and the book, then overhead, profit and tax; the lines' likely cents are the price. */
-export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAsk): Price => {
+export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAsk): Omit<Price, 'missingSay'> => {
   const books = indexBook(book, practice);
   const { lines: all, unverified } = directLines(work, books, surveyGrade);
   const taken = chosenIds(alternates);
@@ -161,6 +163,7 @@ export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAs
     lines: [...direct, ...linesOnTop(direct, book)].sort((a, b) => compareText(a.id, b.id)),
     alternates: ids.map((id) => ({
       id,
+      say: words.alternate[id] ?? id,
       required: named.get(id)?.required ?? false,
       taken: taken.has(id),
       cents: effectOf(id),
@@ -168,7 +171,11 @@ export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAs
     })),
     drivers: directRange(direct)
       .shares.slice(0, MOST_DRIVERS)
-      .map(({ id, amount }) => ({ id, cents: roundHalfAway(amount) }))
+      .map(({ id, amount }) => ({
+        id,
+        say: direct.find((line) => line.id === id)?.say ?? id,
+        cents: roundHalfAway(amount),
+      }))
       .filter((driver) => driver.cents !== 0)
       .sort((a, b) => compareText(a.id, b.id)),
   };

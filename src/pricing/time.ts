@@ -3,6 +3,7 @@ import type { Work } from '../facts/work';
 import type { PriceBook, Way } from '../job/schema';
 import { compareText } from '../units/order';
 import type { Id } from '../units/types';
+import { bookItemWords as words } from '../words/en/bookItems';
 import { indexBook } from './assemblies';
 import { assemblyOf, CONDITIONS, type When } from './items';
 
@@ -82,7 +83,7 @@ export const timePlan = ({ work, book, runs, circuits, crew = CREW }: TimeAsk): 
       for (const { when, hours } of base) add(item, when, (quantity * likely(item) * hours) / total);
 
   const byTask = [...sum.values()]
-    .map((entry) => ({ ...entry, hours: tidy(entry.hours) }))
+    .map(({ id, when, hours }) => ({ id, say: words.task(id), hours: tidy(hours), when }))
     .sort((a, b) => compareText(a.id, b.id) || compareText(a.when, b.when));
   const hoursWhen = (...whens: readonly When[]) =>
     byTask.reduce((all, entry) => all + (whens.includes(entry.when) ? entry.hours : 0), 0);

@@ -409,6 +409,7 @@ export interface Line {
   id: Id;
   kind: 'material' | 'labor' | 'allowance' | 'fee' | 'overhead' | 'profit' | 'tax';
   item: Id;
+  say: string; // item in plain words
   quantity: number;
   unit: string;
   dollarsEach: number;
@@ -455,14 +456,15 @@ export interface Plan {
   price: {
     complete: boolean;
     missing: string[];
+    missingSay: string[]; // missing: price book ids and JSON pointers; missingSay: one sentence for each, in its order
     unverifiedShare: number;
     lines: Line[];
-    alternates: { id: Id; required: boolean; taken: boolean; cents: Cents; rule: string | null }[];
-    drivers: { id: Id; cents: Cents }[];
+    alternates: { id: Id; say: string; required: boolean; taken: boolean; cents: Cents; rule: string | null }[];
+    drivers: { id: Id; say: string; cents: Cents }[];
   };
   time: {
     days: number;
-    byTask: { id: Id; hours: number; when: 'before outage' | 'outage' | 'after' }[];
+    byTask: { id: Id; say: string; hours: number; when: 'before outage' | 'outage' | 'after' }[];
     outage: { circuit: Id; hours: number }[];
   };
   cuts: {
@@ -471,7 +473,7 @@ export interface Plan {
     cents: Cents;
     proof: Proof;
   }[];
-  order: { item: Id; quantity: number; unit: string }[];
+  order: { item: Id; say: string; quantity: number; unit: string }[];
   proof: { splices: Proof; rows: Proof };
 }
 export interface Advice {
@@ -496,7 +498,7 @@ export interface Result {
   edition: U<Edition>;
   plans: Plan[];
   advice: Advice;
-  unknown: { path: string; blocks: string[] }[];
+  unknown: { path: string; say: string; blocks: string[] }[];
   notCovered: { rule: string; why: string }[];
   places: Place[] | null;
 } // places: only with --map; one entry a wall face, left and height

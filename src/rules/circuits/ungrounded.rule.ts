@@ -1,3 +1,4 @@
+import { cableName } from '../../job/names';
 import { byId } from '../../units/order';
 import { isKnown } from '../../units/types';
 import { circuitWords as say } from '../../words/en/rulesCircuit';
@@ -12,7 +13,7 @@ export const ungrounded: Rule = {
     const run = runOf(facts, subject);
     const { cable } = homeRunById(facts.job, subject);
     if (!run || !isExtended(run) || cable.ground === true) return doesNotApply();
-    const v = { label: subject };
+    const v = { cable: cableName(facts.job, subject) };
     return isKnown(cable.ground)
       ? cannotBeTold(say.ungrounded(v), say.ungroundedLook(), [])
       : cannotBeTold(say.ungroundedUnknown(v), say.ungroundedLook(), [

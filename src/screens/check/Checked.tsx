@@ -33,9 +33,7 @@ export const Checked = ({ plan, at }: { readonly plan: Plan; readonly at: number
         <ul>
           {result?.unknown.map((entry, i) => (
             <li key={entry.path}>
-              <code>
-                <Figure path={`unknown/${i}/path`}>{entry.path}</Figure>
-              </code>{' '}
+              <Figure path={`unknown/${i}/say`}>{entry.say}</Figure>{' '}
               <small>{say.blocks({ what: entry.blocks.join(', ') })}</small>
             </li>
           ))}

@@ -82,7 +82,7 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
       <tbody>
         {plan.order.map((line, i) => (
           <tr key={line.item}>
-            <th scope="row">{line.item}</th>
+            <th scope="row">{line.say}</th>
             <td className={css.right}>
               <Figure path={figurePath(at, `order/${i}/quantity`)}>{line.quantity}</Figure>
             </td>

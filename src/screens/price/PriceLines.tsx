@@ -33,7 +33,7 @@ export const PriceLines = ({ plan, at }: { readonly plan: Plan; readonly at: num
           {price.lines.map((line, i) => (
             <tr key={line.id}>
               <th scope="row">
-                {line.item} <small>{line.kind}</small>
+                {line.say} <small>{line.kind}</small>
               </th>
               <td className={css.right}>
                 <Figure path={path(`lines/${i}/quantity`)}>{hundredths(line.quantity)}</Figure>
@@ -65,9 +65,9 @@ export const PriceLines = ({ plan, at }: { readonly plan: Plan; readonly at: num
           <section>
             <h3>{say.missingTitle}</h3>
             <ul>
-              {price.missing.map((item, i) => (
-                <li key={item}>
-                  <Figure path={path(`missing/${i}`)}>{item}</Figure>
+              {price.missingSay.map((sentence, i) => (
+                <li key={price.missing[i]}>
+                  <Figure path={path(`missingSay/${i}`)}>{sentence}</Figure>
                 </li>
               ))}
             </ul>
@@ -78,7 +78,7 @@ export const PriceLines = ({ plan, at }: { readonly plan: Plan; readonly at: num
           <ul>
             {price.drivers.map((driver, i) => (
               <li key={driver.id} className={css.spread}>
-                <span>{driver.id}</span>
+                <span>{driver.say}</span>
                 <Figure path={path(`drivers/${i}/cents`)}>{dollars(driver.cents)}</Figure>
               </li>
             ))}
@@ -90,7 +90,7 @@ export const PriceLines = ({ plan, at }: { readonly plan: Plan; readonly at: num
             {price.alternates.map((alternate, i) => (
               <li key={alternate.id} className={css.spread}>
                 <span>
-                  {alternate.id} <small>{say.alternate(alternate)}</small>
+                  {alternate.say} <small>{say.alternate(alternate)}</small>
                 </span>
                 <Figure path={path(`alternates/${i}/cents`)}>{dollars(alternate.cents)}</Figure>
               </li>

@@ -12,9 +12,10 @@ export const planWords = {
     `${v.title}: no conflict found in the checks made; ${v.over} reads ${v.saves} less, but its price is not complete.`,
   recommendBarred: (v: { title: string }) =>
     `${v.title}: the only option planned without a finding that stops the job.`,
+  missingTitle: 'The price waits for:',
   incomplete: () => ' Its price is not complete; see what is missing.',
-  stops: (v: { title: string; count: number; rules: string }) =>
-    `${v.title} is stopped by ${v.count} finding${v.count === 1 ? '' : 's'}: ${v.rules}.`,
+  stops: (v: { title: string; count: number; findings: string }) =>
+    `${v.title} is stopped by ${v.count} finding${v.count === 1 ? '' : 's'}. ${v.findings}`,
   price: (v: { title: string; dollars: string }) => `${v.title} is likely to cost ${v.dollars}.`,
   afci: (v: { title: string; count: number }) =>
     `${v.title}: ${v.count} circuit${v.count === 1 ? '' : 's'} gain${v.count === 1 ? 's' : ''} AFCI protection.`,
@@ -30,7 +31,6 @@ export const planWords = {
   flipTo: (v: { title: string; dollars: string }) => `${v.title} would be recommended, at ${v.dollars}`,
   flipNone: () => 'no option would be free of stops',
   moved: (v: { thing: string; dollars: string }) => `Move the ${v.thing} (${v.dollars}).`,
-  priceMissing: (v: { item: string }) => `No price for ${v.item} in the price book.`,
-  feederBlocked: (v: { by: string }) => `The feeder cannot be routed: ${v.by} in the way.`,
-  unreachable: (v: { homeRun: string; by: string }) => `${v.homeRun} cannot be routed: ${v.by} in the way.`,
+  feederBlocked: (v: { by: string }) => `No way for the feeder: ${v.by} in the way.`,
+  unreachable: (v: { cable: string; by: string }) => `No way for ${v.cable}: ${v.by} in the way.`,
 } as const;

@@ -81,11 +81,11 @@ export const circuitWords = {
     `${v.label}: new four-wire run, so a four-wire receptacle and cord${v.gfci ? ', with GFCI protection' : ''}.`,
   rangeUnknown: (v: { label: string }) => `${v.label}: whether it is a three-wire range or dryer circuit is not known.`,
 
-  ungrounded: (v: { label: string }) =>
-    `${v.label} has no equipment grounding conductor and is lengthened; inspectors differ on what its ground may connect to.`,
+  ungrounded: (v: { cable: string }) =>
+    `No equipment grounding conductor in ${v.cable}, which is lengthened; inspectors differ on what its ground may connect to.`,
   ungroundedLook: () => 'Open the first box: is there any grounding path? Label outlets that stay without one.',
-  ungroundedUnknown: (v: { label: string }) =>
-    `${v.label}: whether it has an equipment grounding conductor is not known.`,
+  ungroundedUnknown: (v: { cable: string }) =>
+    `Whether there is an equipment grounding conductor in ${v.cable}, which is lengthened, is not known.`,
 
   gfciNew: (v: { label: string }) =>
     `${v.label}: an outlet is added; where it goes decides whether it needs GFCI protection.`,

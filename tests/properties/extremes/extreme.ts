@@ -28,14 +28,14 @@ export const stopped: Expect = ({ plan }) => must(plan('relocate').tally.stops >
 /** Every cable that has no way names this thing, and so does the price that is not whole. */
 export const barredBy =
   (id: string, least = 1): Expect =>
-  ({ plan }) => {
+  ({ job, plan }) => {
     const { runs, price } = plan('relocate');
     const blocked = runs.filter((r) => r.blockedBy.length > 0);
     return [
       ...must(blocked.length >= least, `${blocked.length} cables are blocked`),
       ...blocked.filter((r) => !r.blockedBy.includes(id)).map((r) => `${r.homeRun} names ${r.blockedBy}`),
       ...must(
-        blocked.every((r) => price.missing.some((m) => m.startsWith(r.homeRun))),
+        blocked.every((r) => price.missing.includes(`/homeRuns/${job.homeRuns.findIndex((h) => h.id === r.homeRun)}`)),
         `missing: ${price.missing}`,
       ),
     ];

@@ -112,12 +112,21 @@ describe('a good file: exit code 0', () => {
     const one = resultSchema.parse(JSON.parse(jsonOf('--quick', '--option', 'relocate-a')));
     expect(one.plans).toEqual(quickOnce().plans.filter((p) => p.option === 'relocate-a'));
   });
+  test('a price that is not whole says in words what it waits for', () => {
+    const { code, out } = plan(join(ROOT, 'demo/washer.job.json'), '--quick', '--option', 'relocate-a');
+    expect(code).toBe(0);
+    expect(out).toContain('incomplete');
+    expect(out).toMatch(
+      /The price waits for:\n- The breaker of .+ \(circuit .+\) has no price: its rating is not known\./,
+    );
+  });
   test('as a table every figure is one of the result, and the advice follows', () => {
     const { code, out } = plan(DEMO, '--quick');
     const { plans, advice } = quickOnce();
     const { tally } = plans.find((p) => p.option === advice.option)!;
     expect(code).toBe(0);
     expect(out).toContain(advice.say);
+    expect(out).not.toContain('The price waits for');
     const figures = out.split('\n')[1]!.split(/\s{2,}/);
     expect(figures.slice(-6)).toEqual(
       [tally.crewHours, tally.outageHours, tally.conductorsSpliced, tally.boxes, tally.afciAdded, tally.stops].map(

@@ -118,13 +118,13 @@ describe('orderList', () => {
     ];
     const order = orderList(materialsOf(work, defaultBook), cutList(ask()), defaultBook);
     const of = (item: string) => order.find((line) => line.item === item);
-    expect(of('cable:12/2 NM@50')).toEqual({ item: 'cable:12/2 NM@50', quantity: 1, unit: 'each' });
+    expect(of('cable:12/2 NM@50')).toMatchObject({ item: 'cable:12/2 NM@50', quantity: 1, unit: 'each' });
     expect(of('cable:12/2 NM')).toBeUndefined();
-    expect(of('cable:2-2-2-4 Al SER')).toEqual({ item: 'cable:2-2-2-4 Al SER', quantity: 26, unit: 'ft' });
+    expect(of('cable:2-2-2-4 Al SER')).toMatchObject({ item: 'cable:2-2-2-4 Al SER', quantity: 26, unit: 'ft' });
     expect(of('connector:1/2')?.quantity).toBe(16); // 15.4
     expect(of('staple')?.quantity).toBe(38); // 37.2
     expect(of('splice:14-10 Cu')?.quantity).toBe(42);
-    expect(of('running board')).toEqual({ item: 'running board', quantity: 8, unit: 'ft' });
+    expect(of('running board')).toMatchObject({ item: 'running board', quantity: 8, unit: 'ft' });
     expect(of('breaker:1p 20')?.quantity).toBe(3);
     expect(order.map((line) => line.item)).toEqual([...order.map((line) => line.item)].sort());
   });
