@@ -50,7 +50,7 @@ export const nameRoom = (area: Area, small: boolean): Label => {
   };
 };
 
-const around = (outline: readonly Pt[]): LabelPlace[] => {
+export const around = (outline: readonly Pt[]): LabelPlace[] => {
   const box = bounds(outline);
   const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
   return [

@@ -1,9 +1,9 @@
 import { figureWidth, DIMENSION_SIZE as SIZE } from '../../drawings/dimensionBoxes';
 import type { Dimension } from '../../drawings/items';
+import type { Paper } from '../../drawings/paper';
 import type { Pt } from '../../units/types';
 import { lengthParts } from '../parts/lengthParts';
 import css from './drawing.module.css';
-import type { Projection } from './projection';
 
 /** Of the trade: the gap before an extension line, how far it and the dimension line run over, half a tick. */
 const GAP = 3;
@@ -17,7 +17,7 @@ const angleToRead = (dx: number, dy: number): number => {
 };
 
 /** From below or from the right, figure over the line. */
-export const PaintDimension = ({ dimension, on }: { readonly dimension: Dimension; readonly on: Projection }) => {
+export const PaintDimension = ({ dimension, on }: { readonly dimension: Dimension; readonly on: Paper }) => {
   const [a, b] = [on.to(dimension.from), on.to(dimension.to)];
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const long = Math.hypot(dx, dy) || 1;

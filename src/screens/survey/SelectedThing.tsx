@@ -1,0 +1,95 @@
+import { courseLength } from '../../drawings/courses';
+import { formatFeetInches } from '../../units/length';
+import { surveyWords as say } from '../../words/en/survey';
+import { thingName } from '../parts/names';
+import { useJob } from '../selected';
+import { courseField, setField } from './drag';
+import fields from './fields/fields.module.css';
+import { PointsField } from './fields/PointsField';
+import { StretchesField } from './fields/StretchesField';
+import { TailsField } from './fields/TailsField';
+import { RemoveThing } from './RemoveThing';
+import { fieldValue, pointerOf, type Ref } from './ref';
+import { useSheet } from './sheetState';
+import css from './survey.module.css';
+import { ThingGroups } from './ThingGroups';
+import { useChange } from './useChange';
+import { WallExtras } from './WallExtras';
+
+const NAMED: Readonly<Record<string, string>> = { ...say.one, '': '' };
+const DEEP = ['/cableGroups', ''];
+const FEWEST: Readonly<Record<string, number>> = { '/cableGroups': 2, '': 0 };
+
+/** Outline or run of a thing, point by point. */
+const Course = ({ of }: { readonly of: Ref }) => {
+  const job = useJob();
+  const change = useChange();
+  const field = courseField(of);
+  const points = field === undefined ? null : fieldValue(job, of, field);
+  if (field === undefined || !Array.isArray(points)) return null;
+  return (
+    <>
+      <h3 className={fields.head}>{say.points}</h3>
+      <PointsField
+        points={points as readonly (readonly number[])[]}
+        deep={DEEP.includes(of.list)}
+        least={FEWEST[of.list] ?? 3}
+        onSet={(value) => change(setField(of, field, value))}
+      />
+    </>
+  );
+};
+
+const GroupExtras = ({ of }: { readonly of: Ref }) => {
+  const job = useJob();
+  const change = useChange();
+  const group = job.cableGroups.find((g) => g.id === of.id);
+  if (!group) return null;
+  const whole = courseLength(group.path);
+  return (
+    <>
+      <p className={css.say}>
+        {say.runLength} <b>{formatFeetInches(whole)}</b>
+      </p>
+      <h3 className={fields.head}>{say.stretchesTitle}</h3>
+      <StretchesField
+        stretches={group.reachable}
+        whole={Math.floor(whole * 64) / 64}
+        onSet={(value) => change(setField(of, '/reachable', value))}
+      />
+      <h3 className={fields.head}>{say.tailsTitle}</h3>
+      <TailsField tails={group.tails} onSet={(value) => change(setField(of, '/tails', value))} />
+    </>
+  );
+};
+
+/** The thing selected with everything of it that can be typed. */
+export const SelectedThing = () => {
+  const job = useJob();
+  const { now } = useSheet();
+  const of = now.selected;
+  if (of === null || pointerOf(job, of) === undefined)
+    return (
+      <section className={css.section} aria-label={say.nothingSelected}>
+        <h2>{say.nothingSelected}</h2>
+        <p className={css.say}>{say.nothingSelectedSay}</p>
+      </section>
+    );
+  const isWall = of.list === '/site/outline' || of.list === '/site/partitions';
+  const title = of.list === '' ? say.parts[of.id as keyof typeof say.parts] : thingName(job, of.id);
+  return (
+    <section className={css.section} aria-label={say.selected({ what: title })}>
+      <h2>
+        {title} <small>{title === NAMED[of.list] ? of.id : NAMED[of.list]}</small>
+      </h2>
+      {/* typed but not taken belongs to one thing only */}
+      <div key={`${of.list} ${of.id}`}>
+        {isWall && <WallExtras wall={of.id} list={of.list} />}
+        <ThingGroups of={of} />
+        {of.list === '/cableGroups' && <GroupExtras of={of} />}
+        <Course of={of} />
+        {of.list !== '' && <RemoveThing of={of} />}
+      </div>
+    </section>
+  );
+};

@@ -1,0 +1,17 @@
+import { groupsOf } from './fields/all';
+import { FieldOf } from './fields/FieldOf';
+import css from './fields/fields.module.css';
+import type { Ref } from './ref';
+
+/** The typed fields of a thing, in its groups. */
+export const ThingGroups = ({ of }: { readonly of: Ref }) =>
+  groupsOf(of).map((group) => (
+    <fieldset key={group.title ?? ''} className={css.group} aria-label={group.title ?? undefined}>
+      {group.title !== null && <h3 className={css.head}>{group.title}</h3>}
+      <div className={css.grid}>
+        {group.specs.map((spec) => (
+          <FieldOf key={spec.field} of={of} spec={spec} />
+        ))}
+      </div>
+    </fieldset>
+  ));

@@ -1,0 +1,66 @@
+import { useMemo, useState } from 'react';
+import { surveyWords as say } from '../../words/en/survey';
+import { EffectMark } from '../parts/EffectMark';
+import { pointerName } from '../parts/names';
+import { useJob, useStale } from '../selected';
+import { useJobState } from '../session';
+import { useSheet } from './sheetState';
+import css from './survey.module.css';
+import { rankUnknowns } from './unknowns';
+
+const FEW = 6;
+
+/** What is still unknown, ranked by what it blocks; a tap leads to the thing it belongs to. */
+export const Unknowns = () => {
+  const job = useJob();
+  const stale = useStale();
+  const result = useJobState((s) => s.answer?.result ?? null);
+  const { set } = useSheet();
+  const [all, setAll] = useState(false);
+  const ranked = useMemo(() => rankUnknowns(job, stale ? null : result), [job, stale, result]);
+  const shown = all ? ranked : ranked.slice(0, FEW);
+  return (
+    <section className={css.unknowns} aria-labelledby="survey-unknown">
+      <h2 id="survey-unknown">
+        {say.unknownTitle} <small>{say.unknownRanked}</small>
+      </h2>
+      {ranked.length === 0 && <p className={css.say}>{say.nothingUnknown}</p>}
+      {job.options.length === 0 && <p className={css.say}>{say.noOptionYet}</p>}
+      <ol>
+        {shown.map((u, i) => {
+          const name = pointerName(job, u.pointer);
+          const text = (
+            <>
+              <EffectMark effect="verify in field" number={i + 1} />
+              <span>
+                <b>
+                  {name.thing}: {name.what}
+                </b>
+                <small className={css.detail}>
+                  {u.stops && `${say.stopsToo} · `}
+                  {u.blocks.length > 0 ? say.blocks({ what: say.blocked(u.blocks) }) : say.blocksNothing}
+                </small>
+              </span>
+            </>
+          );
+          return (
+            <li key={u.pointer}>
+              {u.ref === null ? (
+                <span className={css.plain}>{text}</span>
+              ) : (
+                <button type="button" onClick={() => set({ selected: u.ref, tool: 'select', taken: null })}>
+                  {text}
+                </button>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+      {ranked.length > FEW && (
+        <button type="button" className={css.quiet} onClick={() => setAll(!all)}>
+          {all ? say.showFewer : say.showAll({ n: ranked.length })}
+        </button>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,80 @@
+import { useId, useState } from 'react';
+import { surveyWords as say } from '../../../words/en/survey';
+import css from './fields.module.css';
+import { readTyped, writeValue } from './read';
+import type { Spec } from './spec';
+
+interface Props {
+  readonly spec: Spec;
+  readonly value: unknown;
+  /** Null when taken, else why not. */
+  readonly onSet: (value: unknown) => string | null;
+}
+
+/** A measure or a word typed; what cannot be taken stays as typed with the reason below. Not known is dotted, and one key away. */
+export const TypedField = ({ spec, value, onSet }: Props) => {
+  const [typed, setTyped] = useState<string | null>(null);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const [before, setBefore] = useState(value);
+  const id = useId();
+  if (before !== value) {
+    setBefore(value);
+    setTyped(null);
+    setRefusal(null);
+  }
+  const unknown = value === 'unknown';
+  const put = (next: unknown): void => {
+    const reason = onSet(next);
+    setRefusal(reason);
+    if (reason === null) setTyped(null);
+  };
+  const set = (): void => {
+    if (typed === null) return;
+    const read = readTyped(spec, typed);
+    if (read.ok) put(read.value);
+    else setRefusal(read.error);
+  };
+  return (
+    <div className={refusal !== null ? css.refused : unknown && typed === null ? css.unknown : css.field}>
+      <label htmlFor={id} className={css.label}>
+        {spec.label}
+      </label>
+      <input
+        id={id}
+        className={css.control}
+        type="text"
+        autoComplete="off"
+        spellCheck={false}
+        value={typed ?? writeValue(spec, value)}
+        aria-invalid={refusal !== null}
+        aria-describedby={refusal === null ? undefined : `${id}-why`}
+        onChange={(e) => setTyped(e.target.value)}
+        onFocus={(e) => e.target.select()}
+        onBlur={set}
+        onKeyDown={(e) => {
+          if (e.key === 'Enter') set();
+          if (e.key === 'Escape') {
+            setTyped(null);
+            setRefusal(null);
+          }
+        }}
+      />
+      {spec.unknown && !unknown && (
+        <button
+          type="button"
+          className={css.ask}
+          aria-label={say.setUnknown({ label: spec.label })}
+          title={say.notKnown}
+          onClick={() => put('unknown')}
+        >
+          ?
+        </button>
+      )}
+      {refusal !== null && (
+        <span id={`${id}-why`} className={css.why}>
+          {refusal}
+        </span>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,144 @@
+import { roomOutline } from '../../../job/site';
+import { surveyWords as say } from '../../../words/en/survey';
+import parts from '../../parts/parts.module.css';
+import { useJob } from '../../selected';
+import { ChoiceField } from '../fields/ChoiceField';
+import {
+  CAN_WIDTH,
+  newArea,
+  newEnclosure,
+  newFraming,
+  newOpening,
+  OPENING_KINDS,
+  type OpeningKind,
+  openingWidth,
+} from '../placing';
+import { PARTS, part } from '../ref';
+import { useSheet } from '../sheetState';
+import { ThingGroups } from '../ThingGroups';
+import { useAdd } from '../useAdd';
+import { useTaken } from '../useTaken';
+import { CablesPanel } from './CablesPanel';
+import { OnWallForm } from './OnWallForm';
+import { Palette } from './Palette';
+import css from './panels.module.css';
+import { RectanglePanel } from './RectanglePanel';
+import { TakenPanel } from './TakenPanel';
+import { WallsPanel } from './WallsPanel';
+
+const OpeningPanel = () => {
+  const job = useJob();
+  const { now, set } = useSheet();
+  const add = useAdd();
+  return (
+    <OnWallForm
+      what={now.opening}
+      width={openingWidth(now.opening)}
+      onAdd={(on) => add('/site/openings', newOpening(job, now.opening, on))}
+    >
+      <ChoiceField
+        spec={{ label: say.kind, unknown: false }}
+        of={OPENING_KINDS.map((value) => ({ value, say: value }))}
+        value={now.opening}
+        onSet={(value) => {
+          set({ opening: value as OpeningKind });
+          return null;
+        }}
+      />
+    </OnWallForm>
+  );
+};
+
+const PanelPanel = () => {
+  const job = useJob();
+  const add = useAdd();
+  return (
+    <OnWallForm
+      what={say.one['/enclosures']}
+      width={CAN_WIDTH}
+      onAdd={(on) => add('/enclosures', newEnclosure(job, on))}
+    />
+  );
+};
+
+const AreaPanel = () => {
+  const job = useJob();
+  const add = useAdd();
+  const { start } = useTaken();
+  return (
+    <div className={css.buttons}>
+      <button
+        type="button"
+        className={parts.button}
+        onClick={() => add('/site/areas', newArea(job, roomOutline(job.site)))}
+      >
+        {say.wholeRoom}
+      </button>
+      <button type="button" className={parts.button} onClick={() => start('area')}>
+        {say.byCorners}
+      </button>
+    </div>
+  );
+};
+
+const FramingPanel = () => {
+  const job = useJob();
+  const add = useAdd();
+  const { start } = useTaken();
+  return (
+    <div className={css.buttons}>
+      <button type="button" className={parts.button} onClick={() => add('/site/framing', newFraming(job, null))}>
+        {say.joistsWhole}
+      </button>
+      <button type="button" className={parts.button} onClick={() => start('framing')}>
+        {say.joistsPart}
+      </button>
+      <button type="button" className={parts.button} onClick={() => start('bay')}>
+        {say.addBay}
+      </button>
+    </div>
+  );
+};
+
+const PartitionPanel = () => {
+  const { start } = useTaken();
+  return (
+    <button type="button" className={parts.button} onClick={() => start('partition')}>
+      {say.drawPartition}
+    </button>
+  );
+};
+
+const HousePanel = () => (
+  <div className={css.parts}>
+    {PARTS.map((p) => (
+      <ThingGroups key={p} of={part(p)} />
+    ))}
+  </div>
+);
+
+const PANELS = {
+  walls: WallsPanel,
+  rectangle: RectanglePanel,
+  partition: PartitionPanel,
+  opening: OpeningPanel,
+  area: AreaPanel,
+  framing: FramingPanel,
+  thing: Palette,
+  panel: PanelPanel,
+  cables: CablesPanel,
+  house: HousePanel,
+} as const;
+
+/** What the tool in hand offers besides the plan; null where it offers nothing. */
+export const ToolPanel = () => {
+  const { now } = useSheet();
+  if (now.tool === 'select' && !now.taken) return null;
+  const Panel = now.taken || now.tool === 'select' ? TakenPanel : PANELS[now.tool];
+  return (
+    <section className={css.panel} aria-label={say.tools[now.tool]}>
+      <h2 className={css.title}>{say.tools[now.tool]}</h2>
+      <Panel />
+    </section>
+  );
+};
