@@ -2,7 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { blankJob } from '../job/blankJob';
 import { saveJob } from '../job/save';
-import { Crash } from '../screens/Crash';
+import { Crash, type Rescue } from '../screens/Crash';
 import { fileNameOf } from '../screens/fileName';
 import type { Host } from '../screens/host';
 import { Screens } from '../screens/Screens';
@@ -43,10 +43,18 @@ const host: Host = {
   timeOfDay: (iso) => new Date(iso).toLocaleTimeString('en-US', { hour: 'numeric', minute: '2-digit' }),
 };
 
-const save = (): void => {
-  const text = store.actions.fileText();
-  const job = store.getState().history?.now;
-  if (text !== null && job) download(fileNameOf(job), text);
+const rescue: Rescue = {
+  open: () => {
+    const { history } = store.getState();
+    return history && { job: history.now, steps: history.past.map((step) => step.name) };
+  },
+  save: () => {
+    const text = store.actions.fileText();
+    const job = store.getState().history?.now;
+    if (text !== null && job) download(fileNameOf(job), text);
+  },
+  download,
+  reload: () => location.reload(),
 };
 
 /** What waits to be kept is written when the tab is left; where it could not be kept, leaving is asked back. */
@@ -69,8 +77,8 @@ if (!root) throw new Error('The page has no place for the app');
 await start();
 createRoot(root).render(
   <StrictMode>
-    <Crash save={save} reload={() => location.reload()}>
-      <SessionProvider value={{ store, host }}>
+    <Crash rescue={rescue}>
+      <SessionProvider value={{ store, host, rescue }}>
         <Screens />
       </SessionProvider>
     </Crash>

@@ -3,12 +3,11 @@ import css from './jobString.module.css';
 import { useOwed } from './owed';
 import { StopSign } from './parts/EffectMark';
 import { Figure } from './parts/Figure';
-import { sheetAddress, useSheetKey } from './sheetHash';
-import { SHEET_KEYS, sheetNumber } from './sheetKeys';
+import { sheetAddress } from './sheetHash';
+import { SHEET_KEYS, type SheetKey, sheetNumber } from './sheetKeys';
 
 /** A dimension line of five lengths, one a sheet: its number and name over the line, what it still owes under it. */
-export const JobString = () => {
-  const open = useSheetKey();
+export const JobString = ({ open }: { readonly open: SheetKey }) => {
   const owed = useOwed();
   return (
     <nav className={css.string} aria-label={say.sheetsTitle}>

@@ -6,6 +6,7 @@ import { Figure } from './parts/Figure';
 import { Measured } from './parts/Measured';
 import { dollars } from './parts/money';
 import parts from './parts/parts.module.css';
+import { TermsOf } from './parts/Term';
 import { figurePath } from './selected';
 import { useActions, useJobState } from './session';
 
@@ -44,6 +45,7 @@ export const NoteRow = ({ note, at }: Props) => {
         </small>
         {on && (
           <div className={css.detail}>
+            <TermsOf text={note.findings.map(({ finding }) => finding.say).join(' ')} />
             {note.findings.map(({ at: i, finding }) => (
               <div key={i}>
                 {many && (

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
 import { screenWords as say } from '../words/en/screens';
+import { ErrorReport } from './ErrorReport';
 import parts from './parts/parts.module.css';
-import { useActions, useHost, useJobState } from './session';
+import { useActions, useHost, useJobState, useRescue } from './session';
 import css from './strip.module.css';
 
 const Update = () => {
@@ -27,6 +28,7 @@ export const Notices = () => {
   const planning = useJobState((s) => s.planning);
   const keeping = useJobState((s) => s.keeping);
   const open = useJobState((s) => s.history !== null);
+  const rescue = useRescue();
   const { dismiss, planAgain, keepNow } = useActions();
   const done = (
     <button type="button" className={parts.button} onClick={dismiss}>
@@ -60,9 +62,15 @@ export const Notices = () => {
       )}
       {planning.phase === 'failed' && (
         <div className={css.notice} role="alert">
-          <p>
-            <b>{say.planningFailed}</b> {say.planningFailedDetail({ detail: planning.say })}
-          </p>
+          <div>
+            <p>
+              <b>{say.planningFailed}</b> {say.planningFailedDetail({ detail: planning.say })}
+            </p>
+            <details>
+              <summary>{say.crashReport}</summary>
+              <ErrorReport bug={planning.say} where={null} open={rescue.open()} download={rescue.download} />
+            </details>
+          </div>
           <button type="button" className={parts.button} onClick={planAgain}>
             {say.planAgain}
           </button>

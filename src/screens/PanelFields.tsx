@@ -8,6 +8,7 @@ import { Field } from './parts/Field';
 import { Length } from './parts/Length';
 import { LengthField } from './parts/LengthField';
 import { wallName } from './parts/names';
+import { Term } from './parts/Term';
 import { useJob, useSelected } from './selected';
 import { useActions } from './session';
 
@@ -40,10 +41,10 @@ export const PanelFields = () => {
           <LengthField label={say.panelOffset} inches={on.left} onSet={(left) => move({ left })} />
           <LengthField label={say.panelBottom} inches={on.bottom} onSet={(bottom) => move({ bottom })} />
         </div>
-        <Field label={say.panelCan}>
+        <Field label={<Term of="can">{say.panelCan}</Term>}>
           <Length inches={size.width} /> × <Length inches={size.height} />
         </Field>
-        <Field label={say.panelSpaces}>{isKnown(spaces) ? spaces : say.notKnown}</Field>
+        <Field label={<Term of="spaces">{say.panelSpaces}</Term>}>{isKnown(spaces) ? spaces : say.notKnown}</Field>
         <Field label={say.panelMain}>{say.mainAt({ upright, mainAt })}</Field>
         <Field label={say.panelMount}>{mount}</Field>
       </div>

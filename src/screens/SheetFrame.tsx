@@ -30,9 +30,9 @@ export const SheetFrame = ({ sheet, small, children }: Props) => (
         <Notices />
         <PlanningBar />
       </div>
-      <div className={css.tabs}>
+      <section className={css.tabs} aria-label={say.optionsTitle}>
         <OptionTabs />
-      </div>
+      </section>
       <main className={css.work} aria-label={say.sheets[sheet]}>
         {children}
       </main>
@@ -41,19 +41,21 @@ export const SheetFrame = ({ sheet, small, children }: Props) => (
         <Notes />
         {small && <SmallPlan />}
       </aside>
-      <div className={css.cells}>
-        <TitleCells />
-      </div>
-      <div className={css.corner}>
-        <p>{say.aid}</p>
-        <b aria-hidden="true">{sheetNumber(sheet)}</b>
-      </div>
-      <div className={css.foot}>
-        <div className={css.tally}>
-          <TallyBlock />
+      <footer className={css.title}>
+        <div className={css.cells}>
+          <TitleCells />
         </div>
+        <div className={css.corner}>
+          <p>{say.aid}</p>
+          <b aria-hidden="true">{sheetNumber(sheet)}</b>
+        </div>
+      </footer>
+      <div className={css.foot}>
+        <section className={css.tally} aria-label={say.tallyTitle}>
+          <TallyBlock />
+        </section>
         <div className={css.string}>
-          <JobString />
+          <JobString open={sheet} />
         </div>
       </div>
     </div>

@@ -1,10 +1,13 @@
 import { type ComponentType, useEffect, useMemo } from 'react';
+import { Crash } from './Crash';
 import { CheckSheet } from './check/CheckSheet';
 import { CloseoutSheet } from './closeout/CloseoutSheet';
 import { LayoutSheet } from './layout/LayoutSheet';
 import { PriceSheet } from './price/PriceSheet';
 import { SheetFrame } from './SheetFrame';
 import { SlotsProvider } from './Slots';
+import { useJob } from './selected';
+import { useJobState, useRescue } from './session';
 import { goToSheet, useSheetKey } from './sheetHash';
 import { SHEET_KEYS, type SheetKey, sheetNumber } from './sheetKeys';
 import { useShortcuts } from './shortcuts';
@@ -38,23 +41,29 @@ const SHEETS: Readonly<Record<SheetKey, Entry>> = {
   closeout: { Sheet: CloseoutSheet, small: true },
 };
 
-/** The open sheet of the job in its frame. */
+/** The open sheet of the job in its frame: the one in the address, else where the job stands. */
 export const Sheets = () => {
-  const key = useSheetKey();
+  const planned = useJob().options.length > 0;
+  const openKey = useJobState((s) => s.openKey);
+  const key = useSheetKey() ?? (planned ? 'layout' : 'survey');
   const { Sheet, small } = SHEETS[key];
   const keys = useMemo(
     () => Object.fromEntries(SHEET_KEYS.map((name) => [String(sheetNumber(name)), () => goToSheet(name)])),
     [],
   );
+  const rescue = useRescue();
   useShortcuts(keys);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: every sheet is read from its top
+  // biome-ignore lint/correctness/useExhaustiveDependencies: every sheet, and every job opened, is read from its top
   useEffect(() => {
     scrollTo(0, 0);
-  }, [key]);
+  }, [key, openKey]);
   return (
     <SlotsProvider>
       <SheetFrame sheet={key} small={small}>
-        <Sheet key={key} />
+        {/* a sheet that fails leaves the others usable */}
+        <Crash key={key} rescue={rescue}>
+          <Sheet />
+        </Crash>
       </SheetFrame>
     </SlotsProvider>
   );

@@ -2,6 +2,7 @@ import { screenWords as say } from '../words/en/screens';
 import { JobsList } from './JobsList';
 import { LookTools } from './LookTools';
 import { Notices } from './Notices';
+import { WithTerms } from './parts/Term';
 import css from './sheet.module.css';
 
 /** An empty job: what the program is for, what to measure first, and a way in. */
@@ -17,11 +18,17 @@ export const StartSheet = () => (
       </div>
       <main className={css.start}>
         <div className={css.intro}>
-          <p className={css.lead}>{say.startLead}</p>
+          <p className={css.lead}>
+            <WithTerms text={say.startLead} />
+          </p>
           <h2>{say.measureTitle}</h2>
           <ol className={css.measure}>
             {say.measureFirst.map((text) => (
-              <li key={text}>{text}</li>
+              <li key={text}>
+                <span>
+                  <WithTerms text={text} />
+                </span>
+              </li>
             ))}
           </ol>
           <p className={css.caution}>{say.cautions}</p>

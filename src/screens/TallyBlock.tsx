@@ -5,6 +5,7 @@ import { StopSign } from './parts/EffectMark';
 import { Figure } from './parts/Figure';
 import { dollars, thousands } from './parts/money';
 import parts from './parts/parts.module.css';
+import { WithTerms } from './parts/Term';
 import { figurePath, useSelected } from './selected';
 import css from './tally.module.css';
 
@@ -21,7 +22,7 @@ const Row = ({
 }) => (
   <div className={stops ? css.stops : css.row}>
     <dt>
-      <span className={css.term}>{term}</span>
+      <span className={css.term}>{typeof term === 'string' ? <WithTerms text={term} /> : term}</span>
       <span className={css.brief} aria-hidden="true">
         {brief}
       </span>
@@ -38,7 +39,7 @@ export const TallyBlock = () => {
   const none = <span>{say.noFigure}</span>;
   const t = plan?.tally;
   return (
-    <dl className={css.tally} aria-label={say.tallyTitle}>
+    <dl className={css.tally}>
       <Row
         term={say.tally.price}
         brief={plan && !plan.price.complete ? say.tallyBrief.priceOpen : say.tallyBrief.price}

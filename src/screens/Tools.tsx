@@ -4,13 +4,11 @@ import { JobsDialog } from './JobsDialog';
 import { Keeping } from './Keeping';
 import parts from './parts/parts.module.css';
 import { SlotPlace } from './Slots';
-import { useJob } from './selected';
 import { useActions, useJobState } from './session';
 import css from './tools.module.css';
 
 /** The way to all jobs; where there is room for it, which one is open and when it was kept. */
 const JobsTool = () => {
-  const job = useJob();
   const { refreshKept } = useActions();
   const dialog = useRef<HTMLDialogElement>(null);
   const open = (): void => {
@@ -19,7 +17,7 @@ const JobsTool = () => {
   };
   return (
     <>
-      <button type="button" className={css.jobs} onClick={open} title={job.title || job.id}>
+      <button type="button" className={css.jobs} onClick={open}>
         {say.jobs}
       </button>
       <Keeping />

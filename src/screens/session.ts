@@ -1,11 +1,13 @@
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { JobActions, JobState } from '../state/jobState';
 import type { JobStore } from '../state/jobStore';
+import type { Rescue } from './Crash';
 import type { Host } from './host';
 
 interface Session {
   readonly store: JobStore;
   readonly host: Host;
+  readonly rescue: Rescue;
 }
 const SessionContext = createContext<Session | null>(null);
 export const SessionProvider = SessionContext.Provider;
@@ -23,3 +25,4 @@ export const useJobState = <T>(select: (state: JobState) => T): T => {
 };
 export const useActions = (): JobActions => useSession().store.actions;
 export const useHost = (): Host => useSession().host;
+export const useRescue = (): Rescue => useSession().rescue;

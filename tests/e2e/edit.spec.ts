@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { applyEdit } from '../../src/job/applyEdit';
 import type { Job } from '../../src/job/schema';
-import { chooseOption, demoJob, figure, figures, openDemo, planned, resultOf, showList, tallyOf } from './support';
+import { chooseOption, demoJob, figure, figures, goTo, openDemo, planned, resultOf, tallyOf } from './support';
 import { misread, valueAt } from './written';
 
 const TITLE = 'Same wall, clear of the washer';
@@ -51,11 +51,11 @@ test('typing the offset moves the panel: figures, drawing and advice follow; und
   await shownAs(page, moved);
   await expect(page.getByRole('img', { name: /room from above/ })).toContainText('11′-8″');
 
-  await page.getByRole('button', { name: /^Undo .*relocate-a/ }).click();
+  await page.getByRole('button', { name: /^Undo .*clear of the washer/ }).click();
   await expect(offset(page)).toHaveValue(`6'-4"`);
   await shownAs(page, job);
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
-  await page.getByRole('button', { name: /^Redo .*relocate-a/ }).click();
+  await page.getByRole('button', { name: /^Redo .*clear of the washer/ }).click();
   await expect(offset(page)).toHaveValue(`11'-8"`);
   await shownAs(page, moved);
 });
@@ -157,12 +157,12 @@ test('two tabs on one job do not overwrite each other', async ({ page, context }
 test('a home run is singled out in the drawing from its list, and released', async ({ page }) => {
   await openDemo(page, 'small-house');
   await chooseOption(page, SMALL);
-  await showList(page, 'Home runs');
   const plan = page.getByRole('img', { name: /room from above/ });
   const before = await plan.locator('path').count();
   await page.getByRole('button', { name: 'h-04-a', exact: true }).click();
   await expect(plan.locator('path')).toHaveCount(before + 1);
   await page.getByRole('button', { name: /h-04-a singled out/ }).click();
   await expect(plan.locator('path')).toHaveCount(before);
+  await goTo(page, 'Price');
   await expect(figure(page, 'advice/say')).toBeVisible();
 });

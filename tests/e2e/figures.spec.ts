@@ -1,8 +1,6 @@
 import { expect, test } from '@playwright/test';
-import { chooseOption, type DemoName, demoJob, figures, openDemo, resultOf, showList } from './support';
+import { chooseOption, type DemoName, demoJob, figures, goTo, openDemo, resultOf, SHEETS } from './support';
 import { misread, valueAt } from './written';
-
-const LISTS = ['Options', 'Cut list', 'Home runs', 'Price lines', 'Checked, not checked'];
 
 test('the reader of figures catches a wrong one', () => {
   expect(misread('a/lowCents', '$1,235', 123_450)).toBeNull();
@@ -10,6 +8,10 @@ test('the reader of figures catches a wrong one', () => {
   expect(misread('a/codeLength', '10′-7 7⁄16″', 127.4375)).toBeNull();
   expect(misread('a/codeLength', '10′-7 1⁄2″', 127.4375)).not.toBeNull();
   expect(misread('a/stops', '1', 0)).not.toBeNull();
+  expect(misread('a/measured', '2′-10″', 34)).toBeNull();
+  expect(misread('a/measured', '2′-10″', 35)).not.toBeNull();
+  expect(misread('a/measured', '15 %', 0.1479)).toBeNull();
+  expect(misread('a/measured', '15 %', 0.2)).not.toBeNull();
   expect(misread('a/nothing', '0', undefined)).not.toBeNull();
 });
 
@@ -22,8 +24,8 @@ for (const name of ['washer', 'small-house', 'l-shaped'] as const satisfies read
     const seen = new Set<string>();
     for (const plan of result.plans) {
       await chooseOption(page, job.options.find((o) => o.id === plan.option)!.title);
-      for (const list of LISTS) {
-        await showList(page, list);
+      for (const sheet of SHEETS) {
+        await goTo(page, sheet);
         const shown = await figures(page);
         expect(shown.flatMap(({ path, text }) => misread(path, text, valueAt(result, path)) ?? [])).toEqual([]);
         for (const { path } of shown) seen.add(path);

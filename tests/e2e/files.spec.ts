@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { openJob } from '../../src/job/parse';
-import { chooseOption, demoText, openDemo, planned } from './support';
+import { chooseOption, demoText, openDemo, planned, savedFile } from './support';
 
 const give = (page: Page, name: string, text: string): Promise<void> =>
   page
@@ -49,10 +49,7 @@ test('saved to a file and opened again, it is the same job with the edit in it',
   await chooseOption(page, 'To the east wall, with a new disconnect outdoors');
   await page.getByLabel('From left end').fill('90 1/2');
   await page.getByLabel('From left end').press('Enter');
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save job file' }).click(),
-  ]);
+  const download = await savedFile(page);
   expect(download.suggestedFilename()).toBe('demo-small-house.job.json');
   const text = readFileSync(await download.path(), 'utf8');
   const opened = openJob(text);

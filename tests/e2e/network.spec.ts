@@ -1,6 +1,6 @@
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { type Recorder, startRecorder } from './proxy';
-import { chooseOption, openDemo, planned, showList } from './support';
+import { chooseOption, goTo, openDemo, planned, SHEETS } from './support';
 
 const OUTSIDE = 'http://example.invalid/';
 let recorder: Recorder;
@@ -12,10 +12,11 @@ test.afterEach(() => recorder.close());
 const useEverything = async (page: Page): Promise<void> => {
   await openDemo(page, 'small-house');
   await chooseOption(page, 'To the east wall, with a new disconnect outdoors');
-  for (const list of ['Cut list', 'Home runs', 'Price lines', 'Checked, not checked']) await showList(page, list);
+  for (const sheet of SHEETS) await goTo(page, sheet);
   await page.getByLabel('From left end').fill('100');
   await page.getByLabel('From left end').press('Enter');
   await planned(page);
+  await page.getByRole('button', { name: 'Jobs' }).click();
   await page.getByRole('button', { name: 'Dark' }).click();
   await page.evaluate(() => navigator.serviceWorker.ready);
   await page.reload();

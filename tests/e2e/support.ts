@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
+import { type Download, expect, type Page } from '@playwright/test';
 import type { Result } from '../../src/facts/result';
 import { openJob } from '../../src/job/parse';
 import type { Job, Tally } from '../../src/job/schema';
@@ -42,8 +42,24 @@ export const openDemo = async (page: Page, name: DemoName): Promise<void> => {
 };
 export const chooseOption = (page: Page, title: string): Promise<void> =>
   page.getByRole('radio', { name: title }).check({ force: true });
-export const showList = (page: Page, name: string): Promise<void> =>
-  page.getByRole('tab', { name, exact: true }).click();
+export const SHEETS = ['Survey', 'Lay out', 'Check', 'Price', 'Closeout'] as const;
+export type SheetName = (typeof SHEETS)[number];
+/** By the job string, whose links begin with the sheet's number. */
+export const goTo = async (page: Page, sheet: SheetName): Promise<void> => {
+  const link = page.getByRole('navigation', { name: 'Sheets' }).getByRole('link', { name: sheet });
+  await link.click();
+  await expect(link).toHaveAttribute('aria-current', 'page');
+};
+/** The job as the file the person gets. */
+export const savedFile = async (page: Page): Promise<Download> => {
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('dialog').getByRole('button', { name: 'Save job file' }).click(),
+  ]);
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  return download;
+};
 
 /** Every figure on the screen: its path in the result and what is written. */
 export const figures = (page: Page): Promise<{ path: string; text: string }[]> =>

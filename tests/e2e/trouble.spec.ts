@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { openJob } from '../../src/job/parse';
-import { chooseOption, demoJob, openDemo, planned } from './support';
+import { chooseOption, demoJob, openDemo, planned, savedFile } from './support';
 
 const EAST = 'To the east wall, with a new disconnect outdoors';
 
@@ -14,13 +14,24 @@ test('a bug in the screens: the crash screen saves the job', async ({ page }) =>
   });
   await page.getByRole('radio', { name: EAST }).evaluate((radio) => (radio as HTMLInputElement).click());
   await expect(page.getByRole('heading', { name: /met an error of its own/ })).toBeVisible();
-  await expect(page.getByText('planted bug').first()).toBeVisible();
+  await expect(page.getByText('planted bug').first()).toBeAttached();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save job file' }).click(),
   ]);
   const opened = openJob(readFileSync(await download.path(), 'utf8'));
   expect(opened.ok && opened.value.job).toEqual(demoJob('small-house'));
+  const report = async (): Promise<Record<string, unknown>> => {
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save error report' }).click(),
+    ]);
+    return JSON.parse(readFileSync(await file.path(), 'utf8')) as Record<string, unknown>;
+  };
+  expect(await report()).toMatchObject({ format: 'backboard-error-report', error: 'planted bug', steps: [] });
+  expect(await report()).not.toHaveProperty('job');
+  await page.getByLabel('Put the job in too').check();
+  expect(await report()).toHaveProperty('job.id', 'demo-small-house');
   await page.getByRole('button', { name: 'Reload' }).click();
   await planned(page);
   await expect(page.getByRole('radio', { name: EAST })).toBeVisible();
@@ -54,7 +65,7 @@ test('a browser that keeps nothing: said, and the job can still be worked on and
   await expect(page.getByRole('alert')).toContainText('The browser could not keep the job.');
   await expect(page.getByText('not kept', { exact: true })).toBeVisible();
   await chooseOption(page, EAST);
-  await expect(page.getByRole('button', { name: 'Save job file' })).toBeEnabled();
+  expect(openJob(readFileSync(await (await savedFile(page)).path(), 'utf8')).ok).toBe(true);
 });
 
 test('no word of complaint in the console over a whole use', async ({ page }) => {

@@ -18,7 +18,9 @@ export const misread = (path: string, text: string, value: unknown): string | nu
     const shown = Number(text.replace(/[$,]/g, ''));
     return /^-?\$[\d,]+$/.test(text) && Math.abs(shown * 100 - value) <= 50 ? null : wrong(value);
   }
-  if (LENGTHS.test(path)) {
+  if (text.endsWith('%'))
+    return Math.abs(Number(text.replace(/\s*%$/, '')) / 100 - value) <= 0.005 + 1e-9 ? null : wrong(value);
+  if (LENGTHS.test(path) || text.endsWith('″')) {
     const read = parseLength(text.replace('′', "'").replace('″', '"').replace('⁄', '/').replace("'-", "' "));
     return read.ok && Math.abs(read.value - value) <= 1 / 32 + 1e-9 ? null : wrong(value);
   }

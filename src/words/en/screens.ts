@@ -47,7 +47,7 @@ export const screenWords = {
 
   // the way in
   startLead:
-    'A basement distribution panel must be renewed: replace it where it hangs, or relocate it, and where to? Open the survey of a house, and every home run’s way, the rules of the code year, hours, outage and price are worked out for each option.',
+    'A basement distribution panel must be renewed: replace it where it hangs, or relocate it, and where to? From a survey of the house, the way of every home run, the rules of the code year, hours, outage and price are worked out for each option.',
   measureTitle: 'What a survey measures first',
   measureFirst: [
     'Is the old panel service equipment or fed by a feeder? Unknown stops the price.',
@@ -247,5 +247,11 @@ export const screenWords = {
   crashSay:
     'Your job is not lost: save it as a file here, then reload. What was changed last is also kept in this browser.',
   crashReload: 'Reload',
-  crashReport: 'Report',
+  crashSayNoJob: 'No job is open. Reload; jobs kept in this browser are still there.',
+  crashReport: 'Error report',
+  crashReportSay:
+    'A file for whoever mends the program: its version, the error, the names of your last edits. Nothing is sent; you decide who gets it.',
+  crashWithJob: 'Put the job in too',
+  crashSaveReport: 'Save error report',
+  crashRead: 'Read it first',
 } as const;
