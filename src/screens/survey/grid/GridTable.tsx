@@ -42,9 +42,9 @@ export const GridTable = ({ grid }: { readonly grid: Grid }) => {
         )}
       </div>
       <div className={css.scroll}>
-        {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the ARIA grid pattern laid over a table */}
         <table
           ref={table}
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the ARIA grid pattern laid over a table
           role="grid"
           aria-label={say.title}
           aria-rowcount={grid.rows.length + 2}
