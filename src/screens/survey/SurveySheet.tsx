@@ -1,6 +1,8 @@
 import { InColumn } from '../Slots';
 import { useJob } from '../selected';
 import { DrawRail } from './DrawRail';
+import { CircuitsGrid } from './grid/CircuitsGrid';
+import { SurveyViews, useShowsCircuits } from './grid/SurveyViews';
 import { ToolPanel } from './panels/ToolPanel';
 import { SurveyPlan } from './plan/SurveyPlan';
 import { SelectedThing } from './SelectedThing';
@@ -10,8 +12,16 @@ import { ThingList } from './ThingList';
 import { Unknowns } from './Unknowns';
 import { useWide } from './useWide';
 
+/** The room and the old work, or its circuits as rows. */
+export const SurveySheet = () => (
+  <>
+    <SurveyViews />
+    {useShowsCircuits() ? <CircuitsGrid /> : <RoomSheet />}
+  </>
+);
+
 /** The room and the old work: drawn and typed, with what is still unknown. */
-export const SurveySheet = () => {
+const RoomSheet = () => {
   const sheet = useSheetOf(useJob().id);
   const wide = useWide();
   return (
