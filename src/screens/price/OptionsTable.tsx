@@ -1,15 +1,40 @@
 import type { Plan } from '../../facts/result';
+import { priceWords } from '../../words/en/price';
 import { screenWords as say } from '../../words/en/screens';
 import { StopSign } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
 import parts from '../parts/parts.module.css';
 import table from '../parts/table.module.css';
-import { figurePath, type OptionView, useOptions } from '../selected';
+import { figurePath, type OptionView, useJob, useOptions } from '../selected';
 import { useActions, useJobState } from '../session';
+import { OptionThumb } from './OptionThumb';
 import { PriceAxis, PriceRange, priceScale } from './PriceRange';
 import css from './price.module.css';
 
 const head = [say.colOption, null, say.colLabor, say.colOutage, say.colSplices, say.colAfci, say.colStops] as const;
+
+/** The first thing that stops an option, in its own words, and how many more there are. */
+const Stops = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => {
+  const stops = plan.findings.map((finding, i) => ({ finding, i })).filter((f) => f.finding.effect === 'stops the job');
+  const figure = <Figure path={figurePath(at, 'tally/stops')}>{plan.tally.stops}</Figure>;
+  const first = stops[0];
+  if (!first)
+    return (
+      <>
+        <span className={parts.hidden}>{figure}</span>
+        {say.noConflictShort}
+      </>
+    );
+  return (
+    <>
+      <StopSign /> <b>{figure}</b>{' '}
+      <span className={css.stopSay}>
+        <Figure path={figurePath(at, `findings/${first.i}/say`)}>{first.finding.say}</Figure>
+      </span>
+      {stops.length > 1 && <small>{priceWords.moreStops({ count: stops.length - 1 })}</small>}
+    </>
+  );
+};
 
 const Cells = ({ view, plan }: { readonly view: OptionView; readonly plan: Plan }) => {
   const at = (key: string) => figurePath(view.at, `tally/${key}`);
@@ -30,19 +55,7 @@ const Cells = ({ view, plan }: { readonly view: OptionView; readonly plan: Plan 
         <Figure path={at('afciAdded')}>{tally.afciAdded}</Figure> <small className={css.onlyNarrow}>AFCI</small>
       </td>
       <td className={css.stopsCell}>
-        {tally.stops > 0 ? (
-          <>
-            <StopSign /> <Figure path={at('stops')}>{tally.stops}</Figure>{' '}
-            {[...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.rule))].join(', ')}
-          </>
-        ) : (
-          <>
-            <span className={parts.hidden}>
-              <Figure path={at('stops')}>{tally.stops}</Figure>
-            </span>
-            {say.noConflictShort}
-          </>
-        )}
+        <Stops plan={plan} at={view.at} />
       </td>
     </>
   );
@@ -50,6 +63,7 @@ const Cells = ({ view, plan }: { readonly view: OptionView; readonly plan: Plan 
 
 /** Options side by side on one price axis; the one looked at is marked, and chosen by its name. */
 export const OptionsTable = () => {
+  const job = useJob();
   const options = useOptions();
   const chosen = useJobState((s) => s.option);
   const { choose } = useActions();
@@ -76,7 +90,8 @@ export const OptionsTable = () => {
           const on = option.id === chosen;
           return (
             <tr key={option.id} className={on ? css.optionOn : css.optionRow}>
-              <th scope="row">
+              <th scope="row" className={css.name}>
+                <OptionThumb job={job} option={option} plan={plan} />
                 <button type="button" className={table.pick} aria-pressed={on} onClick={() => choose(option.id)}>
                   <b>{letter}</b> <span>{option.title}</span>
                 </button>

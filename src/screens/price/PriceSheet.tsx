@@ -1,21 +1,42 @@
+import { useState } from 'react';
 import { screenWords as say } from '../../words/en/screens';
 import { AfterNotes } from '../SheetFrame';
+import { InColumn } from '../Slots';
 import { useSelected } from '../selected';
 import { AdviceStrip } from './AdviceStrip';
+import { Alternates } from './Alternates';
+import { Drivers } from './Drivers';
+import { Firmness } from './Firmness';
+import { LineBehind } from './LineBehind';
+import { LinesTable } from './LinesTable';
+import css from './lines.module.css';
 import { OptionsTable } from './OptionsTable';
-import { PriceLines } from './PriceLines';
 
-/** Options side by side, what is advised, and the lines behind the selected option's price. */
+/** Options side by side, what is advised, and all that is behind the selected option's price. */
 export const PriceSheet = () => {
   const selected = useSelected();
+  const [line, setLine] = useState<string | null>(null);
+  const plan = selected?.plan;
   return (
     <>
       <OptionsTable />
       <AdviceStrip />
-      {selected?.plan && (
-        <AfterNotes label={say.linesBehind}>
-          <PriceLines plan={selected.plan} at={selected.at} />
-        </AfterNotes>
+      {selected && plan && (
+        <>
+          <InColumn>
+            <LineBehind plan={plan} at={selected.at} line={plan.price.lines.find((l) => l.id === line)} />
+          </InColumn>
+          <AfterNotes label={say.linesBehind}>
+            <div className={css.pair}>
+              <LinesTable plan={plan} at={selected.at} letter={selected.letter} open={line} onOpen={setLine} />
+              <div>
+                <Firmness plan={plan} at={selected.at} />
+                <Alternates plan={plan} at={selected.at} />
+                <Drivers plan={plan} at={selected.at} />
+              </div>
+            </div>
+          </AfterNotes>
+        </>
       )}
     </>
   );

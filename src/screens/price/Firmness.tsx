@@ -1,0 +1,42 @@
+import type { Plan } from '../../facts/result';
+import { priceWords as say } from '../../words/en/price';
+import { Figure } from '../parts/Figure';
+import { figurePath, useJob } from '../selected';
+import css from './drivers.module.css';
+
+/** What has no price, and how firm the rest is. */
+export const Firmness = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => {
+  const job = useJob();
+  const { price } = plan;
+  const path = (key: string) => figurePath(at, `price/${key}`);
+  return (
+    <>
+      {price.missing.length > 0 && (
+        <section className={css.missing}>
+          <h3>{say.missingTitle}</h3>
+          <ul>
+            {price.missingSay.map((sentence, i) => (
+              <li key={price.missing[i]}>
+                <Figure path={path(`missingSay/${i}`)}>{sentence}</Figure>
+              </li>
+            ))}
+          </ul>
+          <p className={css.note}>{say.missingNote}</p>
+        </section>
+      )}
+      <section className={css.box}>
+        <h3>{say.rangeTitle}</h3>
+        <p className={css.share}>
+          <span>{say.restsOn}</span>
+          <b>
+            <Figure path={path('unverifiedShare')}>{`${Math.round(price.unverifiedShare * 100)} %`}</Figure>
+          </b>
+        </p>
+        {job.priceBook === 'default' && <p className={css.note}>{say.invented}</p>}
+        {job.survey.grade === 'walk-through' && <p className={css.note}>{say.walkThrough}</p>}
+        {!price.complete && <p className={css.note}>{say.open}</p>}
+        <p className={css.note}>{say.rangeNote}</p>
+      </section>
+    </>
+  );
+};
