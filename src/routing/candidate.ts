@@ -101,8 +101,8 @@ interface Parts {
   /** Conductor left free inside boxes and panel; null = no new cable. */
   readonly free?: In | null;
   readonly conductorsSpliced?: number;
-  /** Work besides staples and sleeves, for so much path and new cable, and so much old cable pulled to a box. */
-  readonly own: (path: In, cutLength: In, spur: In) => readonly Counted[];
+  /** Work for so much path and new cable; what old cable, staples and sleeves take is counted from the stretches. */
+  readonly own: (path: In, cutLength: In) => readonly Counted[];
   readonly beside?: readonly Counted[];
   readonly why: string;
   readonly blockedBy?: readonly Id[];
@@ -122,11 +122,15 @@ export const candidate = (terms: Terms, p: Parts): Candidate => {
   const codeLength = free === null ? 0 : codeLengthOf(legs, terms.racewayCounts) + hidden;
   const cutLength = free === null ? 0 : cutLengthOf(path, free, terms.practice, hidden);
   const sum = (of: (s: Way3) => number) => p.stretches.reduce((n, s) => n + of(s), 0);
-  const spur = p.way === 'cut-in' ? oldPathOf(legs) : 0;
-  const own = [...p.own(path + hidden, cutLength, spur), ...p.stretches.flatMap((s) => ownItems(s.work))];
+  const moved = oldPathOf(p.stretches.flatMap((s) => s.legs));
+  const own = [
+    ...p.own(path + hidden, cutLength),
+    ...(moved > 0 ? [item('pull ft', moved / 12)] : []),
+    ...p.stretches.flatMap((s) => ownItems(s.work)),
+  ];
   const beside = p.beside ?? [];
   const inside = free === null ? 0 : free + hidden * (1 + Math.max(terms.practice.slackShare, HIDDEN_SLACK_SHARE));
-  const apart = terms.pricer.cost([...p.own(hidden, inside, 0), ...beside]);
+  const apart = terms.pricer.cost([...p.own(hidden, inside), ...beside]);
   return {
     id: p.id,
     way: p.way,

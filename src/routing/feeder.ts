@@ -4,11 +4,11 @@ import { pointOnFace } from '../job/site';
 import { compareText } from '../units/order';
 import type { In, Pt3 } from '../units/types';
 import { cutLengthOf, newPathOf } from './cutLength';
+import { BY_ITSELF, feederUnit, feederWork, NOTHING_LAID } from './feederWork';
 import { nodeAt } from './network';
 import { blockersOf } from './networkBlockers';
 import { faceFor, onFaceOf } from './panelPlace';
 import { makeRoutes } from './routes';
-import { ALONE } from './share';
 import { panelEntries } from './terminals';
 import type { Network } from './types';
 
@@ -74,18 +74,19 @@ export const feederPoints = (ask: RoutingAsk): Pt3[] => [startOf(ask)];
 /** The feeder's way: kept where its lugs are reached in place, else replaced along the cheapest way for its own cable. */
 export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feeder'] => {
   const { practice } = ask.job;
-  const kept = { way: 'kept', legs: [], cutLength: 0, blockedBy: [] } as const;
+  const kept = { way: 'kept', legs: [], cutLength: 0, blockedBy: [], ...NOTHING_LAID } as const;
   if (maybeKept(ask)) return kept;
   const start = startOf(ask);
   const node = nodeAt(network, start);
   const panel = ask.option.enclosure;
-  const routes = makeRoutes(network, panel, ask.unit, ALONE);
+  const routes = makeRoutes(network, panel, feederUnit(ask.unit, ask.feederCable), BY_ITSELF);
   const way = node === undefined ? null : routes.to(node, ask.feederCable, 'feeder', 'new', 'cheap');
   if (!way) {
     const entries = panelEntries(network, panel).map((e) => e.node);
     const blockedBy = node === undefined || entries.length === 0 ? [panel.id] : blockersOf(network, entries, node);
-    return { way: 'replaced', legs: [], cutLength: 0, blockedBy };
+    return { way: 'replaced', legs: [], cutLength: 0, blockedBy, ...NOTHING_LAID };
   }
   const cutLength = cutLengthOf(newPathOf(way.legs), 2 * practice.tailOfFeeder, practice);
-  return { way: 'replaced', legs: way.legs, cutLength, blockedBy: [] };
+  const laid = feederWork(network, way, ask.feederCable);
+  return { way: 'replaced', legs: way.legs, cutLength, blockedBy: [], ...laid };
 };

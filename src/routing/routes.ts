@@ -30,8 +30,8 @@ export interface Way3 {
   readonly end: Pt3;
 }
 
-/** What a piece of cable is: bought and pulled; an old one pulled off its run to a box; an old one drawn back and entered anew. */
-export type As = 'new' | 'spur' | 'reuse';
+/** New cable is bought and pulled; old cable is there and pulled another way. */
+export type As = Leg['cable'];
 /** Least money, or least length to the terminals inside the panel. */
 export type Variant = 'cheap' | 'nearest';
 /** What the cheapest way from every node comes to, before it is drawn; Infinity = none. */
@@ -59,14 +59,12 @@ export interface Routes {
 /** Length that counts behind an entry of the panel, inches. */
 export type Behind = (entry: PanelEntry) => In;
 
-/** New cable is bought with its slack; an old one is not bought; one that is entered anew is priced for that as a whole, with its pulling. */
+/** New cable is bought with its slack; nothing is bought for an old one: it is pulled, stapled and bored for all the same. */
 export const pricesOf = (cable: Cable, unit: UnitMills, as: As, share: Share, slack: number): CablePrices => {
   const priceOf = (item: string) => {
-    if (item.startsWith('cable:')) {
-      const mills = as === 'new' ? unit(item) : 0;
-      return mills === undefined || mills === null ? mills : mills * (1 + slack);
-    }
-    return as === 'reuse' && item === 'pull ft' ? 0 : unit(item);
+    if (!item.startsWith('cable:')) return unit(item);
+    const mills = as === 'new' ? unit(item) : 0;
+    return mills === undefined ? undefined : mills * (1 + slack);
   };
   const own = cablePrices(cable, priceOf);
   return {
@@ -99,7 +97,7 @@ export const wayAlong = (
   as: As,
   prices: CablePrices,
 ): Way3 => {
-  const legs = legsOf(network, nodes, as === 'new' ? 'new' : 'old', prices);
+  const legs = legsOf(network, nodes, as, prices);
   const start = pointOf(network, nodes[0]!);
   return {
     legs,

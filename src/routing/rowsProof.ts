@@ -41,7 +41,7 @@ export const rowsProof = (
   let actual = 0;
   for (const { f, which, legs, node } of routed) {
     const cable = which === 'new' ? f.newCable : f.homeRun.cable;
-    const prices = pricesOf(cable, unit, which === 'new' ? 'new' : 'reuse', leastShare(routed.length), 0);
+    const prices = pricesOf(cable, unit, which, leastShare(routed.length), 0);
     const key = `${which} ${cableItem(cable)}`;
     const known = dist.get(key) ?? sweep(network, weigh(network, prices), entries).dist;
     dist.set(key, known);

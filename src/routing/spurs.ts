@@ -49,7 +49,7 @@ export const oldKey = (f: HomeRunFacts): string => `${f.homeRun.cable.kind} ${ma
 export const makeSpurs = (routes: Routes): Spurs => {
   const { network } = routes;
   const key = (f: HomeRunFacts) => `${oldKey(f)} ${mayLeave(f)} ${mayBend(f.homeRun)} ${spurKey(f)}`;
-  const weights = (f: HomeRunFacts) => routes.weights(f.homeRun.cable, oldKey(f), 'spur');
+  const weights = (f: HomeRunFacts) => routes.weights(f.homeRun.cable, oldKey(f), 'old');
 
   const prepare = (f: HomeRunFacts): Prepared => {
     const cost = new Float64Array(network.nodeCount).fill(Number.POSITIVE_INFINITY);
@@ -90,7 +90,7 @@ export const makeSpurs = (routes: Routes): Spurs => {
       const nodes = pathTo(ways!, label);
       const start = nodes.length > 1 ? leaves.get(nodes[0]!) : undefined;
       if (!start) continue;
-      const way = wayAlong(network, nodes, cable, 'spur', routes.prices(cable, oldKey(f), 'spur'));
+      const way = wayAlong(network, nodes, cable, 'old', routes.prices(cable, oldKey(f), 'old'));
       if (cutInFits({ leaves: start.chain, spur: way.length, tail: f.tail }, f.group.reachable))
         return { leaves: start, length: way.length, way };
     }

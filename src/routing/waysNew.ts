@@ -71,11 +71,7 @@ export const cutInWays = (
         stretches: spur.way ? [spur.way, way] : [way],
         free: freeInBox + tailInPanel,
         conductorsSpliced: f.conductors,
-        own: (path, length, pulled) => [
-          ...newCableItems(f, path, length, []),
-          splices(f),
-          ...(pulled > 0 ? [item('pull ft', pulled / 12)] : []),
-        ],
+        own: (path, length) => [...newCableItems(f, path, length, []), splices(f)],
         beside: [...besideSpliced(f), item('abandoned cable', 1)],
         why: old.short
           ? say.cutInShort({ ...old.short, short: old.short.by, length: feet(way.length) })

@@ -173,14 +173,14 @@ const triesOf = (terms: Terms, routes: Routes, f: HomeRunFacts, start: RunPoint,
     }),
   });
   const one = (variant: 'cheap' | 'nearest'): Tried | null => {
-    const way = routes.to(start.node, cable, key, 'reuse', variant);
+    const way = routes.to(start.node, cable, key, 'old', variant);
     return way && tried(way);
   };
   /** The cheapest that leaves so much sheath behind each entry and passes. */
   const within = (behind: Behind, passes: (reach: Reach) => boolean): Tried | null => {
-    const ways = routes.bounded(cable, key, 'reuse', Math.floor(start.chain * 64), behind);
+    const ways = routes.bounded(cable, key, 'old', Math.floor(start.chain * 64), behind);
     for (let label = ways.first[start.node]!; label >= 0; label = ways.next[label]!) {
-      const found = tried(routes.along(ways, label, cable, key, 'reuse'));
+      const found = tried(routes.along(ways, label, cable, key, 'old'));
       if (passes(found.reach)) return found;
     }
     return null;
