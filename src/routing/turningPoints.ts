@@ -58,99 +58,142 @@ const between = (a: Place64, b: Place64, share: number): Place64 => [
   a[2] + (b[2] - a[2]) * share,
 ];
 
+/** A stretch along which a box may stand anywhere, coming from node u with so much old cable left, and going on at v. */
+interface Stretch {
+  readonly u: number;
+  readonly v: number;
+  /** Whole 1/64 in, as `left`. */
+  readonly long: number;
+  readonly left: number;
+  /** Spent by u; the whole stretch in old cable, and in new, 1/128 mill. */
+  readonly spent: number;
+  readonly old: number;
+  readonly fresh: number;
+  readonly cls: number;
+}
+
 /**
  * The best places for a box between nodes, better than at any node: with all the new cable there is no charge for, and
  * for each charged length within it. Along a stretch the cost is linear, so the best is where something turns: the old
  * cable is used up, the new one is just as long as it may be, or a box may no longer hang.
  */
-const bestBetween = (network: Network, kind: CutInKind, may: PlaceCheck): Pt3[] => {
-  const { f, spur, weights, rate, cheap, within, limits } = kind;
-  const best = columnsOf(kind).map((column) => bestNode(network, column, may));
-  const placeOf = (n: number): Place64 => [network.x[n]!, network.y[n]!, network.z[n]!];
-  const offer = (which: number, cost: number, u: number, v: number, share: number, cls: number) => {
-    const now = best[which];
-    if (now && now.cost < cost) return;
-    const place = between(placeOf(u), placeOf(v), share);
-    if (now && now.cost === cost && !(now.place && (cls - now.cls || before(place, now.place)) < 0)) return;
-    const point = between(pointOf(network, u), pointOf(network, v), share);
-    if (may.point(u, point)) best[which] = { cost, cls, place, point };
-  };
-  const keepsTo = (which: number, length: number) => which === 0 || length <= limits[which - 1]!;
-  /** From u, where `spur` was spent and `left` is left, to v: in old cable for `old`, in new for `fresh`. */
-  const search = (
-    u: number,
-    v: number,
-    long: number,
-    spur: number,
-    left: number,
-    old: number,
-    fresh: number,
-    beyond: number,
-    further: number,
-    cls: number,
-  ) => {
+class BestBetween {
+  private readonly best: (Best | null)[];
+  constructor(
+    private readonly network: Network,
+    private readonly kind: CutInKind,
+    private readonly may: PlaceCheck,
+  ) {
+    this.best = columnsOf(kind).map((column) => bestNode(network, column, may));
+  }
+
+  find(): Pt3[] {
+    this.alongRun();
+    this.alongSpurs();
+    return this.best.flatMap((b) => (b?.place ? [b.point] : []));
+  }
+
+  /** On the run itself nothing old is moved. */
+  private alongRun(): void {
+    const { f, spur, rate } = this.kind;
+    const run = runPoints(this.network, f.id);
+    for (let i = 1; i < run.length; i++) {
+      const [a, b] = [run[i - 1]!, run[i]!];
+      const long = Math.round((b.chain - a.chain) * 64);
+      if (spur.cost[a.node] !== 0 || spur.cost[b.node] !== 0 || long < 2) continue;
+      const same = { long, left: long, spent: 0, old: 0, fresh: rate * long, cls: ON_RUN };
+      this.search({ ...same, u: a.node, v: b.node });
+      this.search({ ...same, u: b.node, v: a.node });
+    }
+  }
+
+  private alongSpurs(): void {
+    const { network } = this;
+    const { spur, weights, cheap } = this.kind;
+    const { ways, most } = spur;
+    let dearest = this.dearest();
+    for (let i = 0; ways && i < ways.node.length; i++) {
+      const [u, spent, left] = [ways.node[i]!, ways.cost[i]!, most - ways.length[i]!];
+      for (let e = network.off[u]!; e < network.off[u + 1]!; e++) {
+        const v = network.to[e]!;
+        const long = network.len[e]!;
+        const [old, fresh] = [weights.old[e]!, weights.new[e]!];
+        if (long < 2 || spent + Math.min(old, fresh) + cheap.cost[v]! > dearest) continue;
+        if (!onOneSurface(network, u, v)) continue;
+        this.search({ u, v, long, left, spent, old, fresh, cls: network.cls[e]! });
+        dearest = this.dearest();
+      }
+    }
+  }
+
+  /** Beyond this nothing is better anywhere. */
+  private dearest(): number {
+    let dearest = 0;
+    for (const b of this.best) dearest = Math.max(dearest, b ? b.cost : Number.POSITIVE_INFINITY);
+    return dearest;
+  }
+
+  /** With every way of new cable on from the far end. */
+  private search(stretch: Stretch): void {
+    const { cheap, within } = this.kind;
+    const { v } = stretch;
+    this.searchOn(stretch, cheap.cost[v]!, cheap.length[v]!);
+    for (let i = within ? within.first[v]! : -1; i >= 0; i = within!.next[i]!)
+      if (within!.length[i]! < cheap.length[v]!) this.searchOn(stretch, within!.cost[i]!, within!.length[i]!);
+  }
+
+  /** Going on from v at a cost and a length of new cable. */
+  private searchOn(s: Stretch, beyond: number, further: number): void {
+    const { long, left } = s;
     const end = Math.min(long, left);
-    const at = (x: number) => spur + (old * x + fresh * (long - x)) / long + beyond;
-    const least = Math.min(at(0), at(end));
+    const least = Math.min(costAt(s, 0), costAt(s, end)) + beyond;
     const shortest = further + long - end;
     let pays = false;
-    for (let which = 0; which < best.length && !pays; which++)
-      pays = keepsTo(which, shortest) && (best[which] === null || least <= best[which]!.cost);
+    for (let which = 0; which < this.best.length && !pays; which++)
+      pays = this.keepsTo(which, shortest) && (this.best[which] === null || least <= this.best[which]!.cost);
     if (!pays) return;
-    const attempt = (x: number) => {
-      if (!(x > 0 && x < long) || x > left) return;
-      const cost = at(x);
-      const length = further + long - x;
-      best.forEach((now, which) => {
-        if (keepsTo(which, length) && (!now || cost <= now.cost)) offer(which, cost, u, v, x / long, cls);
-      });
-    };
-    attempt(left);
-    for (const limit of limits) attempt(Math.ceil(long - (limit - further)));
-    for (const share of may.turns(pointOf(network, u), pointOf(network, v))) {
-      attempt(Math.floor(share * long));
-      attempt(Math.ceil(share * long));
-    }
-  };
-  /** Every way of new cable on from a node: what it costs and measures. */
-  const onward = (v: number, take: (cost: number, length: number) => void): void => {
-    take(cheap.cost[v]!, cheap.length[v]!);
-    for (let i = within ? within.first[v]! : -1; i >= 0; i = within!.next[i]!)
-      if (within!.length[i]! < cheap.length[v]!) take(within!.cost[i]!, within!.length[i]!);
-  };
-  const run = runPoints(network, f.id);
-  for (let i = 1; i < run.length; i++) {
-    const [a, b] = [run[i - 1]!, run[i]!];
-    const long = Math.round((b.chain - a.chain) * 64);
-    if (spur.cost[a.node] !== 0 || spur.cost[b.node] !== 0 || long < 2) continue;
-    for (const [u, v] of [
-      [a.node, b.node],
-      [b.node, a.node],
-    ] as const)
-      onward(v, (cost, length) => search(u, v, long, 0, long, 0, rate * long, cost, length, ON_RUN));
-  }
-  const { ways, most } = spur;
-  for (let i = 0; ways && i < ways.node.length; i++) {
-    const u = ways.node[i]!;
-    const left = most - ways.length[i]!;
-    for (let e = network.off[u]!; e < network.off[u + 1]!; e++) {
-      const v = network.to[e]!;
-      const long = network.len[e]!;
-      if (long < 2 || !onOneSurface(network, u, v)) continue;
-      onward(v, (cost, length) =>
-        search(u, v, long, ways.cost[i]!, left, weights.old[e]!, weights.new[e]!, cost, length, network.cls[e]!),
-      );
+    this.attempt(s, left, beyond, further);
+    for (const limit of this.kind.limits) this.attempt(s, Math.ceil(long - (limit - further)), beyond, further);
+    for (const share of this.may.turns(pointOf(this.network, s.u), pointOf(this.network, s.v))) {
+      this.attempt(s, Math.floor(share * long), beyond, further);
+      this.attempt(s, Math.ceil(share * long), beyond, further);
     }
   }
-  return best.flatMap((b) => (b?.place ? [b.point] : []));
-};
+
+  private keepsTo(which: number, length: number): boolean {
+    return which === 0 || length <= this.kind.limits[which - 1]!;
+  }
+
+  /** A box x from u. */
+  private attempt(s: Stretch, x: number, beyond: number, further: number): void {
+    if (!(x > 0 && x < s.long) || x > s.left) return;
+    const cost = costAt(s, x) + beyond;
+    const length = further + s.long - x;
+    for (let which = 0; which < this.best.length; which++)
+      if (this.keepsTo(which, length)) this.offer(which, cost, s, x / s.long);
+  }
+
+  private offer(which: number, cost: number, { u, v, cls }: Stretch, share: number): void {
+    const now = this.best[which];
+    if (now && now.cost < cost) return;
+    const { network } = this;
+    const place = between(placeOf(network, u), placeOf(network, v), share);
+    if (now && now.cost === cost && !(now.place && (cls - now.cls || before(place, now.place)) < 0)) return;
+    const point = between(pointOf(network, u), pointOf(network, v), share);
+    if (this.may.point(u, point)) this.best[which] = { cost, cls, place, point };
+  }
+}
+
+const placeOf = (n: Network, v: number): Place64 => [n.x[v]!, n.y[v]!, n.z[v]!];
+const costAt = ({ spent, old, fresh, long }: Stretch, x: number): number =>
+  spent + (old * x + fresh * (long - x)) / long;
 
 /**
  * Points between nodes of the network where something turns and a box may pay: they get nodes of their own. Found for
  * every kind of home run alone.
  */
 export const turningPoints = (network: Network, kinds: readonly CutInKind[], may: PlaceCheck): Pt3[] => {
-  const points = kinds.flatMap((kind) => bestBetween(network, kind, may));
+  const points = kinds.flatMap((kind) => new BestBetween(network, kind, may).find());
   const once = new Map(points.map((p) => [pointKey(p), p]));
   return [...once].sort(([a], [b]) => compareText(a, b)).map(([, p]) => p);
 };
