@@ -11,7 +11,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**', 'node_modules/**'],
-    testTimeout: 60_000,
+    testTimeout: 240_000,
     maxWorkers: 2,
   },
 });

@@ -59,10 +59,16 @@ export const frontier = (
   const { off, to, nodeCount } = network;
   const longest = Math.min(most, LONGEST - 1);
   const shortest = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
+  /** Of the label that was put in the queue last: on a grid most others come to the same. */
+  const latestCost = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
+  const latestLength = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
   const queue = new FlatQueue<number>();
   const [waiting, at] = [{ cost: new Column(), length: new Column() }, new Column()];
   const push = (node: number, cost: number, length: number): void => {
     if (length > longest || length >= shortest[node]!) return;
+    if (cost >= latestCost[node]! && length >= latestLength[node]!) return;
+    latestCost[node] = cost;
+    latestLength[node] = length;
     queue.push(at.count, cost * LONGEST + length);
     at.add(node);
     waiting.cost.add(cost);
