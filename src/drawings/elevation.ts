@@ -69,6 +69,20 @@ export const seeCourse = (site: Site, wall: Unrolled, course: readonly Pt3[]): P
   return lines.filter((l) => l.length > 1);
 };
 
+/** Where a course goes out beyond the depth of the drawing: toward whoever looks at the wall. */
+export const leavesWall = (site: Site, wall: Unrolled, course: readonly Pt3[]): Pt[] =>
+  course.slice(1).flatMap((b, i): Pt[] => {
+    const a = course[i]!;
+    const [sa, oa] = alongOut(wall.face, [a[0], a[1]]);
+    const [sb, ob] = alongOut(wall.face, [b[0], b[1]]);
+    if (oa <= SEEN_IN === ob <= SEEN_IN || Math.min(oa, ob) < -behind(wall) - CLEAR_IN) return [];
+    const t = (SEEN_IN - oa) / (ob - oa);
+    const s = sa + (sb - sa) * t;
+    const z = a[2] + (b[2] - a[2]) * t;
+    if (s < 0 || s > wall.face.length) return [];
+    return hidden(site, wall, pointOnFace(wall.face, s, SEEN_IN), z) ? [] : [[wall.at + s, z]];
+  });
+
 /** A point of the house in the wall drawing: on the wall it is nearest to among those it is seen before; null with none. */
 export const seePoint = (site: Site, walls: readonly Unrolled[], p: Pt3): Pt | null => {
   let best: { out: In; at: Pt } | null = null;

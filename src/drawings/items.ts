@@ -30,8 +30,17 @@ export type Weight = 'cut' | 'profile' | 'object' | 'thin' | 'hair' | 'old' | 'n
 export type Tone = 'ink' | 'ink-2' | 'ink-3' | 'old' | 'new' | 'on-new' | 'hair' | 'paper';
 /** away: taken out · future: comes with the finishing · overhead: above the cut · zone: kept clear. */
 export type Dash = 'away' | 'future' | 'overhead' | 'zone';
-export type Hatch = 'concrete' | 'block' | 'stud' | 'ply' | 'wood end' | 'zone' | 'intrusion' | 'not measured';
-export type Fill = Hatch | 'paper' | 'appliance' | 'ink' | 'new';
+export type Hatch =
+  | 'concrete'
+  | 'block'
+  | 'stud'
+  | 'ply'
+  | 'wood end'
+  | 'zone'
+  | 'barred'
+  | 'intrusion'
+  | 'not measured';
+export type Fill = Hatch | 'barred' | 'paper' | 'appliance' | 'ink' | 'new';
 
 export interface Stroke {
   readonly weight: Weight;
@@ -103,6 +112,8 @@ export interface Label extends Item {
   readonly must: boolean;
   /** What it names, where a thin line leads from text that could not stand beside it. */
   readonly lead: Pt | null;
+  /** Left out where it is wider than so many inches of the drawing. */
+  readonly within?: In;
   /** Tried in this order: a point, and on which side of it the text goes. */
   readonly places: readonly LabelPlace[];
 }

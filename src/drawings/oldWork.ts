@@ -42,7 +42,7 @@ export const drawOldPanels = (job: Job, option: Option, plan: Plan | null): Line
   });
 
 /** How far from the old panel the cable is taken down: all that lies beyond stays. */
-const takenDown = (run: Run | undefined, course: readonly Pt3[], pivot: In | 'unknown'): In => {
+export const takenDown = (run: Run | undefined, course: readonly Pt3[], pivot: In | 'unknown'): In => {
   switch (run?.way) {
     case 'reuse':
       return isKnown(pivot) ? pivot : courseLength(course);

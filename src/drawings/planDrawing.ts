@@ -3,6 +3,7 @@ import { bounds } from '../geometry/polygon';
 import type { Job, Option } from '../job/schema';
 import type { Id } from '../units/types';
 import { dimensionPanel, dimensionWalls } from './dimensions';
+import { drawPlanPlaces, type PlacesByFace } from './drawPlaces';
 import { type Drawing, type Drawn, inOrder } from './items';
 import { drawJoists } from './joists';
 import { keyNotes } from './keyNotes';
@@ -20,10 +21,17 @@ export interface DrawingOf {
   readonly homeRun: Id | null;
   /** On small paper the lengths of the walls are left out, so that there is more room; the panel's place stays. */
   readonly small: boolean;
+  /** Where the new panel can go, where that is shown. */
+  readonly places?: PlacesByFace | null;
 }
 
 /** Seen from above: the room after the finishing, the old work, and an option's new work as far as it is planned. */
-export const planDrawing = (job: Job, option: Option, plan: Plan | null, { homeRun, small }: DrawingOf): Drawing => {
+export const planDrawing = (
+  job: Job,
+  option: Option,
+  plan: Plan | null,
+  { homeRun, small, places = null }: DrawingOf,
+): Drawing => {
   const { site } = job;
   const items: Drawn[] = [
     ...drawJoists(site),
@@ -37,6 +45,7 @@ export const planDrawing = (job: Job, option: Option, plan: Plan | null, { homeR
     ...drawNewPanel(job, option),
     ...(small ? [] : dimensionWalls(site)),
     ...dimensionPanel(job, option, small),
+    ...(places ? drawPlanPlaces(site, option, places) : []),
     ...drawNames(job, option, plan, small),
   ];
   if (plan) {

@@ -133,6 +133,7 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
     .sort((a, b) => a.label.rank - b.label.rank || a.i - b.i)
     .flatMap(({ label }): Placed<Label>[] => {
       const { w, h } = blockSize(label);
+      if (label.within !== undefined && w > label.within * paper.scale) return [];
       const box = best(
         label.places.map((place, k) => {
           const [x, y] = center(place, to, w, h);

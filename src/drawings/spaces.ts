@@ -14,7 +14,7 @@ import { spread } from './unroll';
 const WORKING = ['WS-DEPTH', 'WS-WIDTH', 'WS-HEIGHT', 'WS-STORE'];
 const DEDICATED = 'DEDICATED';
 /** Headroom of the working space, 6 ft 6 in: what starts above it does not stand in the plan of the space (110.26(A)(3)). */
-const HEADROOM_IN = 78;
+export const HEADROOM_IN = 78;
 
 const flat = (shape: Finding['shape']): Pt[] => (shape ?? []).map(([x, y]): Pt => [x, y]);
 const area = (polygon: Polygon): number => Math.abs(signedArea(polygon));

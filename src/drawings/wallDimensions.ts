@@ -1,6 +1,7 @@
 import type { Job, Option } from '../job/schema';
 import { enclosureOnFace } from '../job/site';
 import type { Id, Pt } from '../units/types';
+import { BAND } from './drawPlaces';
 import type { Dimension } from './items';
 import { type Unrolled, wallOf } from './unroll';
 import { topOf } from './wallFraming';
@@ -34,7 +35,7 @@ export const dimensionWallDrawing = (
   const wall = wallOf(walls, enclosure.on);
   const lengths = small
     ? []
-    : walls.map(({ face, at }) => dimension(face.id, [at + face.length, 0], [at, 0], FAR, 'from'));
+    : walls.map(({ face, at }) => dimension(face.id, [at + face.length, BAND.to], [at, BAND.to], NEAR, 'from'));
   if (!wall) return lengths;
   const { left, right, bottom, top } = enclosureOnFace(enclosure);
   const [l, r] = [wall.at + left, wall.at + right];

@@ -1,6 +1,7 @@
 import type { Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import type { In, Pt } from '../units/types';
+import { BAND, drawWallPlaces } from './drawPlaces';
 import { seeCourse, seePoint } from './elevation';
 import { type Drawing, type Drawn, inOrder, path, stroke } from './items';
 import { keyNotes } from './keyNotes';
@@ -28,7 +29,7 @@ export const wallDrawing = (
   job: Job,
   option: Option,
   plan: Plan | null,
-  { homeRun, small }: DrawingOf,
+  { homeRun, small, places = null }: DrawingOf,
 ): WallDrawing => {
   const walls = unroll(job);
   const { site } = job;
@@ -41,6 +42,7 @@ export const wallDrawing = (
     ...drawWallOldWork(job, option, plan, walls),
     ...drawWallNewWork(job, option, plan, walls),
     ...dimensionWallDrawing(job, option, walls, small),
+    ...(places ? drawWallPlaces(walls, option, places) : []),
   ];
   if (plan) {
     const onPanel = (p: readonly [In, In, In]): Pt | null => seePoint(site, walls, p);
@@ -60,7 +62,7 @@ export const wallDrawing = (
     items: inOrder(items),
     extent: {
       minX: 0,
-      minY: 0,
+      minY: places ? BAND.to : 0,
       maxX: last ? last.at + last.face.length : 1,
       maxY: Math.max(...walls.map((w) => topOf(site, w))),
     },

@@ -24,20 +24,28 @@ export interface Seen {
   readonly near: In;
 }
 
-/** Everything standing within the depth of the drawing before a wall, the farther from the eye first. */
-export const seenThings = (site: Site, walls: readonly Unrolled[], moves: Option['moves']): Seen[] =>
-  walls.flatMap((wall) =>
+/** Before walls without the new panel only what stands at the wall is drawn, so that it can be read. Our own measure. */
+const AT_WALL_IN = 12;
+
+/**
+ * What stands before each wall, the farther from the eye first: all within the depth of the drawing where the new
+ * panel hangs, for it may be in its way there; else what stands at the wall.
+ */
+export const seenThings = (site: Site, walls: readonly Unrolled[], { moves, enclosure }: Option): Seen[] => {
+  const own = wallOf(walls, enclosure.on);
+  return walls.flatMap((wall) =>
     stands(site, moves)
       .flatMap((stand): Seen[] => {
         const { left, right, near, far } = spread(wall.face, stand.outline);
         const [l, r] = [Math.max(0, left), Math.min(wall.face.length, right)];
-        if (r - l <= 0.01 || near >= SEEN_IN || far <= 0.01) return [];
+        if (r - l <= 0.01 || near >= (wall === own ? SEEN_IN : AT_WALL_IN) || far <= 0.01) return [];
         const { outline, obstacle } = stand;
         if (hidden(site, wall, middle(outline), obstacle.bottom)) return [];
         return [{ stand, wall, left: wall.at + l, right: wall.at + r, near }];
       })
       .sort((a, b) => a.near - b.near),
   );
+};
 
 /** The strokes inside a thing's outline by which it is known. A stair has none: which end is up was not surveyed. */
 const strokesOf = ({ stand, left, right }: Seen): Line[] => {
@@ -138,7 +146,7 @@ export const drawWallOpenings = (site: Site, walls: readonly Unrolled[]): Line[]
 
 /** Things in the room before each wall, with their names. */
 export const drawWallThings = (job: Job, option: Option, walls: readonly Unrolled[]): (Line | Label)[] => {
-  const seen = seenThings(job.site, walls, option.moves);
+  const seen = seenThings(job.site, walls, option);
   return [...seen.flatMap(drawSeen), ...seen.filter((s) => isNamed(job, s.stand)).map(nameSeen)];
 };
 

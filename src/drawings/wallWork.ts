@@ -5,8 +5,8 @@ import { byId } from '../units/order';
 import { isKnown, type Pt, type Pt3 } from '../units/types';
 import { drawingWords as say } from '../words/en/drawings';
 import { courseLength, piece, risesAway } from './courses';
-import { seeCourse, seePoint } from './elevation';
-import { type Drawn, type Label, type LabelPlace, type Line, path, ring, SIDES, stroke } from './items';
+import { leavesWall, seeCourse, seePoint } from './elevation';
+import { type Drawn, type Label, type LabelPlace, type Line, path, ring, SIDES, type Sign, stroke } from './items';
 import { quiet } from './names';
 import { boxNames, countLabels, coursesOf, newFeederCourse } from './newWork';
 import { besides, bundles, oldCanBecomes } from './oldWork';
@@ -100,7 +100,15 @@ const drawWallRoutes = (job: Job, plan: Plan, walls: readonly Unrolled[]): Drawn
         stretches.push({ cable, from: points[i]!, to });
       });
   const trunks = trunksOf(stretches);
+  const out = new Map(
+    coursesOf(plan)
+      .flatMap(({ course }) => walls.flatMap((wall) => leavesWall(job.site, wall, course)))
+      .map((at) => [at.map((n) => n.toFixed(1)).join(), at]),
+  );
   return [
+    ...[...out.values()].map(
+      (at): Sign => ({ item: 'sign', sign: 'into the room', id: 'into the room', layer: 'new work', at, turn: 0 }),
+    ),
     ...trunks.map((t) => path('new routes', t.cables.join(' '), [t.from, t.to], stroke('new', 'new'))),
     ...countLabels(trunks),
   ];

@@ -1,3 +1,8 @@
+import type { ComponentType } from 'react';
+import type { Plan } from '../facts/result';
+import type { Job, Option } from '../job/schema';
+import type { Id } from '../units/types';
+
 /** What the screens ask of the browser around them; `app` gives it. */
 export interface Demo {
   readonly name: string;
@@ -15,6 +20,14 @@ export interface Look {
   readonly keys: boolean;
 }
 
+/** What the 3-D view is given: it stands on the same floor as the screens, so `app` hands it to them. */
+export interface SceneProps {
+  readonly job: Job;
+  readonly option: Option;
+  readonly plan: Plan | null;
+  readonly homeRun: Id | null;
+}
+
 export interface Host {
   readonly demos: readonly Demo[];
   /** The text of a demo job file. */
@@ -27,6 +40,8 @@ export interface Host {
   readonly newJobText: () => string;
   /** Calls back when a new version of the app has been fetched and waits; `load` changes over to it. */
   readonly onUpdate: (ready: (load: () => void) => void) => () => void;
+  /** The 3-D view, loaded when it is first shown; null where there is none. */
+  readonly Scene: ComponentType<SceneProps> | null;
   /** Local time of day of an ISO time. */
   readonly timeOfDay: (iso: string) => string;
 }

@@ -77,7 +77,12 @@ const ceilings = (site: Site): SpaceBlocker[] =>
   });
 
 /** What a person and a cabinet meet, on the face's own coordinates, z from where that person stands. */
-export const blockersAround = (facts: FactsInYear, site: Site, own: WallFace, floor: In): SpaceBlocker[] => {
+export const blockersAround = (
+  facts: Pick<FactsInYear, 'option'>,
+  site: Site,
+  own: WallFace,
+  floor: In,
+): SpaceBlocker[] => {
   const things = solids(site, 'after', facts.option.moves).map(
     ({ id, outline, fromZ, toZ, blocksSpace, foreign, stored }): SpaceBlocker => ({
       id,

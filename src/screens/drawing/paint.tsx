@@ -1,13 +1,16 @@
 import type { Arc, Fill, Line, Sign, Stroke } from '../../drawings/items';
+import type { Paper } from '../../drawings/paper';
 import type { Pt } from '../../units/types';
 import css from './drawing.module.css';
-import { besideOf, type Projection, pathData } from './projection';
+import { besideOf, pathData } from './projection';
 
 const HATCHED: Partial<Record<Fill, string>> = {
   concrete: 'url(#h-concrete)',
   block: 'url(#h-block)',
   stud: 'url(#h-stud)',
   ply: 'url(#h-ply)',
+  'wood end': 'url(#h-wood-end)',
+  barred: 'url(#h-bar)',
   zone: 'url(#h-zone)',
   intrusion: 'url(#h-intrusion)',
   'not measured': 'url(#h-verify)',
@@ -23,15 +26,17 @@ const strokeClass = (s: Stroke | null): string =>
     ? css.bare!
     : [css[`w-${s.weight}`], css[`t-${s.tone}`], s.dash === null ? '' : css[`d-${s.dash}`]].join(' ');
 
-export const PaintLine = ({ line, on }: { readonly line: Line; readonly on: Projection }) => (
+export const PaintLine = ({ line, on }: { readonly line: Line; readonly on: Paper }) => (
   <path
+    data-id={line.id}
+    data-layer={line.layer}
     d={pathData(besideOf(line.points.map(on.to), line.beside), line.closed)}
     className={strokeClass(line.stroke)}
     fill={fillOf(line.fill)}
   />
 );
 
-export const PaintArc = ({ arc, on }: { readonly arc: Arc; readonly on: Projection }) => {
+export const PaintArc = ({ arc, on }: { readonly arc: Arc; readonly on: Paper }) => {
   const [x, y] = on.to(arc.center);
   const r = arc.radius * on.scale;
   if (arc.to - arc.from >= 360)
@@ -53,11 +58,14 @@ export const PaintArc = ({ arc, on }: { readonly arc: Arc; readonly on: Projecti
 
 const BOX = 5;
 const SLASH = 6;
-export const PaintSign = ({ sign, on }: { readonly sign: Sign; readonly on: Projection }) => {
+const INTO = 3.2;
+export const PaintSign = ({ sign, on }: { readonly sign: Sign; readonly on: Paper }) => {
   const [x, y] = on.to(sign.at);
   switch (sign.sign) {
     case 'splice box':
-      return <rect x={x - BOX} y={y - BOX} width={2 * BOX} height={2 * BOX} className={css.box} />;
+      return <rect data-id={sign.id} x={x - BOX} y={y - BOX} width={2 * BOX} height={2 * BOX} className={css.box} />;
+    case 'into the room':
+      return <circle cx={x} cy={y} r={INTO} className={css.intoRoom} />;
     case 'from above':
       return (
         <>

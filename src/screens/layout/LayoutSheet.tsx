@@ -1,19 +1,92 @@
-import { screenWords as say } from '../../words/en/screens';
-import { PlanView } from '../drawing/PlanView';
+import { useState } from 'react';
+import { layoutWords as say } from '../../words/en/layout';
+import { screenWords } from '../../words/en/screens';
+import parts from '../parts/parts.module.css';
 import { AfterNotes } from '../SheetFrame';
-import { useSelected } from '../selected';
+import { InColumn, InTools, InViews } from '../Slots';
+import { type OptionView, useJob, useSelected } from '../selected';
+import { useHost, useJobState } from '../session';
+import { goToSheet, useSheetPart } from '../sheetHash';
+import { DragSays } from './DragSays';
+import { PlanPane, WallPane } from './DrawingPanes';
 import { HomeRuns } from './HomeRuns';
+import { InWords } from './InWords';
+import css from './layout.module.css';
+import { OptionFields } from './OptionFields';
+import { OptionTools } from './OptionTools';
+import { NARROW, useMedia } from './useMedia';
+import { usePlaces } from './usePlaces';
 
-/** The selected option drawn, and the way of every home run in it. */
+const VIEWS = ['all', 'both', 'plan', 'wall', 'scene'] as const;
+type View = (typeof VIEWS)[number];
+/** Three drawings stand beside each other from here on. */
+const ALL_THREE = '(min-width: 1200px) and (min-height: 640px)';
+
+const Drawings = ({ selected, view }: { readonly selected: OptionView; readonly view: View }) => {
+  const job = useJob();
+  const places = usePlaces(job, selected.option);
+  const narrow = useMedia(NARROW);
+  const [stop, setStop] = useState<string | null>(null);
+  const { Scene } = useHost();
+  const homeRun = useJobState((s) => s.homeRun);
+  const props = { selected, places, narrow, onStop: setStop };
+  const shows = (one: View): boolean => view === one || view === 'all' || (view === 'both' && one !== 'scene');
+  return (
+    <div className={css.drawings} data-view={view}>
+      {shows('plan') && <PlanPane {...props} />}
+      {shows('scene') && Scene && (
+        <div className={css.scene}>
+          <Scene job={job} option={selected.option} plan={selected.plan} homeRun={homeRun} />
+        </div>
+      )}
+      {shows('wall') && <WallPane {...props} />}
+      <DragSays stop={stop} />
+    </div>
+  );
+};
+
+/** An option laid out: drawn from above and along its walls, its panel in the hand, its choices in the column. */
 export const LayoutSheet = () => {
   const selected = useSelected();
+  const part = useSheetPart();
+  const wide = useMedia(ALL_THREE);
+  const { Scene } = useHost();
+  const views = VIEWS.filter((v) => (v !== 'scene' && v !== 'all') || (Scene && (v === 'scene' || wide)));
+  const view = views.find((v) => v === part) ?? 'both';
   return (
     <>
-      <PlanView />
-      {selected?.plan && (
-        <AfterNotes label={say.runsTitle}>
-          <HomeRuns plan={selected.plan} at={selected.at} />
-        </AfterNotes>
+      <InTools>
+        <OptionTools />
+      </InTools>
+      {selected && (
+        <>
+          <InViews>
+            <fieldset className={css.views}>
+              <legend className={parts.hidden}>{say.views}</legend>
+              {views.map((v) => (
+                <button
+                  key={v}
+                  type="button"
+                  className={parts.tool}
+                  aria-pressed={view === v}
+                  onClick={() => goToSheet('layout', v)}
+                >
+                  {say.view[v]}
+                </button>
+              ))}
+            </fieldset>
+          </InViews>
+          <InColumn>
+            <OptionFields selected={selected} />
+          </InColumn>
+          <Drawings selected={selected} view={view} />
+          {selected.plan && (
+            <AfterNotes label={screenWords.runsTitle}>
+              <HomeRuns plan={selected.plan} at={selected.at} />
+              <InWords selected={selected} />
+            </AfterNotes>
+          )}
+        </>
       )}
     </>
   );

@@ -39,6 +39,13 @@ export const Hatches = () => (
           strokeWidth=".6"
         />
       </pattern>
+      <pattern id="h-wood-end" width="8" height="8" patternUnits="userSpaceOnUse">
+        <rect width="8" height="8" fill="var(--m-wood)" />
+        <path d="M0 8L8 0M0 0L8 8" stroke="var(--m-ply-mark)" strokeWidth=".6" />
+      </pattern>
+      <pattern id="h-bar" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+        <path d="M0 0V6" stroke="var(--rule)" strokeWidth="1.5" />
+      </pattern>
       <pattern id="h-zone" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path d="M0 0V9" stroke="var(--new)" strokeWidth=".55" opacity=".75" />
       </pattern>
