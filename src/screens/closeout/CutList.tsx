@@ -1,26 +1,30 @@
 import type { Plan } from '../../facts/result';
-import { screenWords as say } from '../../words/en/screens';
+import { closeoutWords as say } from '../../words/en/closeout';
+import { screenWords } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { Length } from '../parts/Length';
 import { dollars } from '../parts/money';
-import css from '../parts/table.module.css';
-import { figurePath } from '../selected';
+import { homeRunTag } from '../parts/names';
+import { figurePath, useJob } from '../selected';
+import css from './papers.module.css';
 
-/** Pieces to cut from each coil, with what is left, and what is to be ordered. */
-export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => (
-  <div className={css.pair}>
+/** Pieces to cut from each coil, with a bar of how they lie in it and what is left. */
+export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => {
+  const job = useJob();
+  if (plan.cuts.length === 0) return <p className={css.none}>{say.noCuts}</p>;
+  return (
     <table className={css.table}>
       <caption>{say.cutsTitle}</caption>
       <thead>
         <tr>
-          <th scope="col">{say.colCable}</th>
-          <th scope="col">{say.colFrom}</th>
-          <th scope="col">{say.colPieces}</th>
+          <th scope="col">{say.cable}</th>
+          <th scope="col">{say.from}</th>
+          <th scope="col">{say.pieces}</th>
           <th scope="col" className={css.right}>
-            {say.colLeft}
+            {say.left}
           </th>
           <th scope="col" className={css.right}>
-            {say.colCost}
+            {screenWords.colCost}
           </th>
         </tr>
       </thead>
@@ -29,29 +33,39 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
           const path = (key: string) => figurePath(at, `cuts/${c}/${key}`);
           return cut.coils.map((coil, k) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: coils have no id; their place in the result is their name
-            <tr key={`${c} ${k}`}>
+            <tr key={`${c} ${k}`} className={k === 0 && c > 0 ? css.nextWay : undefined}>
               {k === 0 && (
-                <th scope="rowgroup" rowSpan={cut.coils.length}>
+                <th scope="rowgroup" rowSpan={cut.coils.length} className={css.noWrap}>
                   <Figure path={path('cable')}>{cut.cable}</Figure>
-                  <small>{cut.proof.best ? say.cutBest : say.cutAbove({ share: cut.proof.atMostAbove })}</small>
+                  <small>
+                    {cut.proof.best ? screenWords.cutBest : screenWords.cutAbove({ share: cut.proof.atMostAbove })}
+                  </small>
                 </th>
               )}
-              <td>
+              <td className={css.noWrap}>
                 <Figure path={path(`coils/${k}/length`)}>
                   <Length inches={coil.length} />
                 </Figure>{' '}
-                <small>{coil.bought ? say.coilBought : say.coilStock}</small>
+                <small>{coil.bought ? say.bought : say.stock}</small>
               </td>
-              <td className={css.pieces}>
-                {coil.pieces.map((piece, p) => (
-                  // biome-ignore lint/suspicious/noArrayIndexKey: one home run may have two pieces of a length
-                  <span key={p}>
-                    <Figure path={path(`coils/${k}/pieces/${p}/length`)}>
-                      <Length inches={piece.length} />
-                    </Figure>{' '}
-                    <small>{piece.homeRun}</small>
-                  </span>
-                ))}
+              <td>
+                <span className={css.coil} aria-hidden="true">
+                  {coil.pieces.map((piece, p) => (
+                    // biome-ignore lint/suspicious/noArrayIndexKey: one home run may have two pieces of a length
+                    <span key={p} style={{ width: `${(piece.length / coil.length) * 100}%` }} />
+                  ))}
+                </span>
+                <span className={css.pieces}>
+                  {coil.pieces.map((piece, p) => (
+                    // biome-ignore lint/suspicious/noArrayIndexKey: one home run may have two pieces of a length
+                    <span key={p}>
+                      <Figure path={path(`coils/${k}/pieces/${p}/length`)}>
+                        <Length inches={piece.length} />
+                      </Figure>{' '}
+                      <small>{homeRunTag(job, piece.homeRun)}</small>
+                    </span>
+                  ))}
+                </span>
               </td>
               <td className={css.right}>
                 <Figure path={path(`coils/${k}/left`)}>
@@ -68,28 +82,5 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
         })}
       </tbody>
     </table>
-    <table className={css.table}>
-      <caption>{say.orderTitle}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{say.colItem}</th>
-          <th scope="col" className={css.right}>
-            {say.colQuantity}
-          </th>
-          <th scope="col">{say.colUnit}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {plan.order.map((line, i) => (
-          <tr key={line.item}>
-            <th scope="row">{line.say}</th>
-            <td className={css.right}>
-              <Figure path={figurePath(at, `order/${i}/quantity`)}>{line.quantity}</Figure>
-            </td>
-            <td>{line.unit}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  </div>
-);
+  );
+};

@@ -1,0 +1,121 @@
+import { type ReactNode, useMemo } from 'react';
+import { createPortal } from 'react-dom';
+import { planDrawing } from '../../drawings/planDrawing';
+import { wallDrawing } from '../../drawings/wallDrawing';
+import type { Plan } from '../../facts/result';
+import { closeoutWords as say } from '../../words/en/closeout';
+import { screenWords } from '../../words/en/screens';
+import { projectionOf } from '../drawing/projection';
+import { PaintDrawing } from '../layout/PaintDrawing';
+import { type OptionView, useJob, useStale } from '../selected';
+import { BoxTable } from './BoxTable';
+import { CutList } from './CutList';
+import { DirectoryTable } from './DirectoryTable';
+import { OrderTable } from './OrderTable';
+import { PaperFindings } from './PaperFindings';
+import css from './paper.module.css';
+import { Records } from './Records';
+import { RunsTable } from './RunsTable';
+import { Tasks } from './Tasks';
+import { TitleBlock } from './TitleBlock';
+
+/** Pixels between the margins of a letter sheet, at 96 to the inch. */
+const PLAN = { width: 726, height: 390 } as const;
+const WALLS = { width: 726, height: 200 } as const;
+const MARGIN = { plan: 52, walls: 40 } as const;
+
+interface Props {
+  readonly view: OptionView;
+  readonly plan: Plan;
+}
+
+/**
+ * Everything on letter paper, for the printer only. It hangs outside the app, so that nothing of the screen's frame
+ * cuts a page; every paper starts a page, its head stands again on each of its pages, and so does the title block.
+ */
+export const Papers = ({ view, plan }: Props) => {
+  const { at } = view;
+  const papers: readonly (readonly [title: string, content: ReactNode])[] = [
+    [
+      say.summary,
+      <>
+        <Drawings view={view} plan={plan} />
+        <PaperFindings plan={plan} at={at} />
+        <p className={css.cautions}>{screenWords.cautions}</p>
+      </>,
+    ],
+    [
+      say.crewSheet,
+      <>
+        <p className={css.lead}>{say.people({ hours: plan.tally.crewHours, outage: plan.tally.outageHours })}</p>
+        <Tasks plan={plan} at={at} />
+        <RunsTable plan={plan} at={at} ticks />
+        <Records />
+      </>,
+    ],
+    [
+      say.cutSheet,
+      <>
+        <CutList plan={plan} at={at} />
+        <OrderTable plan={plan} at={at} />
+      </>,
+    ],
+    [say.boxSheet, <BoxTable key="boxes" plan={plan} at={at} />],
+    [say.directorySheet, <DirectoryTable key="directory" plan={plan} at={at} />],
+  ];
+  return createPortal(
+    <div className={`${css.papers} print-paper`}>
+      <div className={css.border} />
+      <div className={css.title}>
+        <TitleBlock view={view} plan={plan} />
+      </div>
+      {papers.map(([title, content], i) => (
+        <table key={title} role="presentation" className={css.paper}>
+          <thead>
+            <tr>
+              <td>
+                <h2 className={css.head}>
+                  {title} <span>{`5.${i + 1}`}</span>
+                </h2>
+              </td>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <td>{content}</td>
+            </tr>
+          </tbody>
+          <tfoot>
+            <tr>
+              <td className={css.foot} />
+            </tr>
+          </tfoot>
+        </table>
+      ))}
+    </div>,
+    document.body,
+  );
+};
+
+/** Plan and walls as the screen draws them; not of a plan from before the last edit. */
+const Drawings = ({ view, plan }: Props) => {
+  const job = useJob();
+  const now = useStale() ? null : plan;
+  const { option } = view;
+  const drawn = useMemo(() => {
+    const above = planDrawing(job, option, now, { homeRun: null, small: false });
+    const walls = wallDrawing(job, option, now, { homeRun: null, small: true });
+    return {
+      above: { drawing: above, on: projectionOf(above, PLAN, MARGIN.plan, 1) },
+      walls: { drawing: walls, on: projectionOf(walls, WALLS, MARGIN.walls, 1) },
+    };
+  }, [job, option, now]);
+  return (
+    <>
+      <p className={css.viewTitle}>{say.planOf({ option: view.letter })}</p>
+      <PaintDrawing {...drawn.above} alt={say.planAlt({ option: option.title })} note={null} />
+      <p className={css.viewTitle}>{say.wallsOf({ option: view.letter })}</p>
+      <PaintDrawing {...drawn.walls} alt={say.wallsAlt({ option: option.title })} note={null} />
+    </>
+  );
+};
