@@ -2,21 +2,15 @@ import type { Job } from '../../job/schema';
 import { surveyWords as say } from '../../words/en/survey';
 import { thingName } from '../parts/names';
 import { useJob } from '../selected';
-import { specsOf } from './fields/all';
-import { fieldValue, LISTS, PARTS, part, type Ref, recordsOf, sameRef } from './ref';
+import { LISTS, PARTS, part, type Ref, recordsOf, sameRef } from './ref';
 import { useSheet } from './sheetState';
 import css from './survey.module.css';
-
-/** How many of its fields are not known. */
-export const notKnown = (job: Job, of: Ref): number => {
-  const tails = of.list === '/cableGroups' && fieldValue(job, of, '/tails') === 'unknown' ? 1 : 0;
-  return specsOf(of).filter((s) => fieldValue(job, of, s.field) === 'unknown').length + tails;
-};
+import { unknownFields } from './unknowns';
 
 const Item = ({ of, name }: { readonly of: Ref; readonly name: string }) => {
   const job = useJob();
   const { now, set } = useSheet();
-  const open = notKnown(job, of);
+  const open = unknownFields(job, of).length;
   return (
     <li>
       <button

@@ -34,7 +34,8 @@ export const Unknowns = () => {
               <EffectMark effect="verify in field" number={i + 1} />
               <span>
                 <b>
-                  {name.thing}: {name.what}
+                  {name.thing}:{' '}
+                  {say.these([...new Set([name, ...u.also.map((p) => pointerName(job, p))].map((n) => n.what))])}
                 </b>
                 <small className={css.detail}>
                   {u.stops && `${say.stopsToo} · `}

@@ -6,6 +6,8 @@ import { fieldValue, LISTS, PARTS, part, pointerOf, type Ref, recordsOf, refAt }
 /** Something that is not known, and what waits for it. */
 export interface Unknown {
   readonly pointer: string;
+  /** Further fields of the same thing for which nothing waits either. */
+  readonly also: readonly string[];
   /** The thing on this sheet it belongs to; null where it is a circuit's or a home run's. */
   readonly ref: Ref | null;
   /** Rules by id, and `routes`. */
@@ -21,19 +23,24 @@ const stopsIn = (plans: readonly Plan[], rules: readonly string[]): boolean =>
     p.findings.some((f) => f.effect === 'stops the job' && f.outcome === 'cannot be told' && rules.includes(f.rule)),
   );
 
-/** Every field of this sheet that is not known. */
-const open = (job: Job): { readonly pointer: string; readonly ref: Ref }[] => {
+/** Every field of this sheet that is not known, thing by thing. */
+const open = (job: Job): { readonly ref: Ref; readonly pointers: readonly string[] }[] => {
   const refs: Ref[] = [
-    ...LISTS.flatMap((list) => recordsOf(job, list).map(({ id }) => ({ list, id }))),
     ...PARTS.map((p) => part(p)),
+    ...LISTS.flatMap((list) => recordsOf(job, list).map(({ id }) => ({ list, id }))),
   ];
-  return refs.flatMap((ref) => {
-    const fields = specsOf(ref)
-      .map((s) => s.field)
-      .filter((field) => fieldValue(job, ref, field) === 'unknown');
-    const tails = ref.list === '/cableGroups' && fieldValue(job, ref, '/tails') === 'unknown' ? ['/tails'] : [];
-    return [...fields, ...tails].map((field) => ({ pointer: `${pointerOf(job, ref)}${field}`, ref }));
-  });
+  return refs.map((ref) => ({
+    ref,
+    pointers: unknownFields(job, ref).map((field) => `${pointerOf(job, ref)}${field}`),
+  }));
+};
+
+/** Its fields that are not known, by their place in the record. */
+export const unknownFields = (job: Job, ref: Ref): string[] => {
+  const fields = specsOf(ref)
+    .map((s) => s.field)
+    .filter((field) => fieldValue(job, ref, field) === 'unknown');
+  return ref.list === '/cableGroups' && fieldValue(job, ref, '/tails') === 'unknown' ? [...fields, '/tails'] : fields;
 };
 
 /**
@@ -44,6 +51,7 @@ export const rankUnknowns = (job: Job, result: Result | null): Unknown[] => {
   const waited = (result?.unknown ?? []).map(
     ({ path, blocks }, at): Unknown => ({
       pointer: path,
+      also: [],
       ref: refAt(job, path)?.ref ?? null,
       blocks,
       stops: stopsIn(result?.plans ?? [], blocks),
@@ -51,9 +59,10 @@ export const rankUnknowns = (job: Job, result: Result | null): Unknown[] => {
     }),
   );
   const seen = new Set(waited.map((u) => u.pointer));
-  const rest = open(job)
-    .filter(({ pointer }) => !seen.has(pointer))
-    .map(({ pointer, ref }): Unknown => ({ pointer, ref, blocks: [], stops: false, at: null }));
+  const rest = open(job).flatMap(({ ref, pointers }): Unknown[] => {
+    const [pointer, ...also] = pointers.filter((p) => !seen.has(p));
+    return pointer === undefined ? [] : [{ pointer, also, ref, blocks: [], stops: false, at: null }];
+  });
   const weight = (u: Unknown) => Number(u.stops) * 1000 + Number(u.blocks.includes('routes')) * 100 + u.blocks.length;
   return [...waited, ...rest]
     .map((u, i) => ({ u, i }))

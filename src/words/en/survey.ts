@@ -83,6 +83,8 @@ export const surveyWords = {
   becomes: (v: { n: number; from: string; to: string }) => `wall ${v.n}: ${v.from} becomes ${v.to}`,
   typedWalls: 'Walls typed',
 
+  beginWith: 'Begin with the room: Rectangle, or Walls, one by one. The dotted room stands for one not measured yet.',
+
   // rectangle
   across: 'Across',
   upSheet: 'Up the sheet',
@@ -196,7 +198,8 @@ export const surveyWords = {
   unknownTitle: 'Still unknown',
   unknownRanked: 'ranked by what it blocks',
   blocks: (v: { what: string }) => `blocks ${v.what}`,
-  andMore: (v: { n: number }) => `and ${v.n} more`,
+  these: (all: readonly string[]) =>
+    all.length <= 4 ? all.join(', ') : `${all.slice(0, 3).join(', ')} and ${all.length - 3} more`,
   noOptionYet: 'What each blocks is told once sheet 2 has an option.',
   blocksNothing: 'nothing waits for it so far',
   nothingUnknown: 'Nothing here is unknown.',

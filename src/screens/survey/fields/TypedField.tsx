@@ -6,13 +6,15 @@ import type { Spec } from './spec';
 
 interface Props {
   readonly spec: Spec;
+  /** Shown in place of the label where the place says the rest. */
+  readonly brief?: string;
   readonly value: unknown;
   /** Null when taken, else why not. */
   readonly onSet: (value: unknown) => string | null;
 }
 
 /** A measure or a word typed; what cannot be taken stays as typed with the reason below. Not known is dotted, and one key away. */
-export const TypedField = ({ spec, value, onSet }: Props) => {
+export const TypedField = ({ spec, brief, value, onSet }: Props) => {
   const [typed, setTyped] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const [before, setBefore] = useState(value);
@@ -37,12 +39,13 @@ export const TypedField = ({ spec, value, onSet }: Props) => {
   return (
     <div className={refusal !== null ? css.refused : unknown && typed === null ? css.unknown : css.field}>
       <label htmlFor={id} className={css.label}>
-        {spec.label}
+        {brief ?? spec.label}
       </label>
       <input
         id={id}
         className={css.control}
         type="text"
+        aria-label={brief === undefined ? undefined : spec.label}
         autoComplete="off"
         spellCheck={false}
         value={typed ?? writeValue(spec, value)}

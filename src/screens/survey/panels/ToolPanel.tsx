@@ -1,4 +1,5 @@
 import { roomOutline } from '../../../job/site';
+import { screenWords } from '../../../words/en/screens';
 import { surveyWords as say } from '../../../words/en/survey';
 import parts from '../../parts/parts.module.css';
 import { useJob } from '../../selected';
@@ -130,13 +131,30 @@ const PANELS = {
   house: HousePanel,
 } as const;
 
+/** For a job in which nothing has been drawn yet. */
+const FirstPanel = () => (
+  <section className={css.panel} aria-labelledby="survey-first">
+    <h2 id="survey-first" className={css.title}>
+      {screenWords.measureTitle}
+    </h2>
+    <ol className={css.first}>
+      {screenWords.measureFirst.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ol>
+    <p>{say.beginWith}</p>
+  </section>
+);
+
 /** What the tool in hand offers besides the plan; null where it offers nothing. */
 export const ToolPanel = () => {
   const { now } = useSheet();
-  if (now.tool === 'select' && !now.taken) return null;
+  const { site, enclosures } = useJob();
+  if (now.tool === 'select' && !now.taken)
+    return enclosures.length + site.obstacles.length + site.openings.length === 0 ? <FirstPanel /> : null;
   const Panel = now.taken || now.tool === 'select' ? TakenPanel : PANELS[now.tool];
   return (
-    <section className={css.panel} aria-label={say.tools[now.tool]}>
+    <section className={css.panel} aria-label={say.tools[now.tool]} data-tool={now.tool}>
       <h2 className={css.title}>{say.tools[now.tool]}</h2>
       <Panel />
     </section>

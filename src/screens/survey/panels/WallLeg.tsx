@@ -25,6 +25,7 @@ export const TurnFields = ({
 }) => (
   <>
     <ChoiceField
+      brief={say.turnTitle}
       spec={{ label: say.turnAfter({ n }), unknown: false }}
       of={[...TURNS, NOT_SQUARE]}
       value={isSquare(turn) ? turn : 'other'}
@@ -60,6 +61,7 @@ export const WallLeg = ({
   <li className={css.leg}>
     <TypedField
       spec={length('', say.wallLength({ n }))}
+      brief={String(n)}
       value={leg.length}
       onSet={(value) => {
         if ((value as number) <= 0) return say.notPositive;

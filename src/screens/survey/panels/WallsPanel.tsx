@@ -64,6 +64,7 @@ export const WallsPanel = () => {
         )}
       </form>
       <div>
+        {legs.length > 1 && <Closing />}
         {legs.length > 0 && (
           <>
             <h3 className={css.head}>{say.typedWalls}</h3>
@@ -83,7 +84,6 @@ export const WallsPanel = () => {
             </div>
           </>
         )}
-        {legs.length > 1 && <Closing />}
       </div>
     </div>
   );

@@ -26,7 +26,7 @@ export const Draft = ({ points, missing, on }: Props) => {
       {points.slice(1).map((p, i) =>
         distance(points[i]!, p) < 0.02 ? null : (
           // biome-ignore lint/suspicious/noArrayIndexKey: a wall typed has no name but its place
-          <PaintDimension key={i} dimension={{ ...dimensionLine(`draft ${i}`, points[i]!, p), off: 12 }} on={on} />
+          <PaintDimension key={i} dimension={{ ...dimensionLine(`draft ${i}`, points[i]!, p), off: 24 }} on={on} />
         ),
       )}
       {points.map((p, i) => {
