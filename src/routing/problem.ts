@@ -7,9 +7,10 @@ import { routingWords as say } from '../words/en/routing';
 import type { Candidate, Terms } from './candidate';
 import type { Choice, Problem, Spot } from './choice';
 import { factsOf, type HomeRunFacts } from './homeRunFacts';
+import { packerFor } from './keptPackers';
 import { nodeAt, pointOf } from './network';
 import { blockersOf } from './networkBlockers';
-import { type FillOf, makePacker, type Packer } from './packing';
+import type { FillOf, Packer } from './packing';
 import { applyPins, type Pinned, type Pins, pinnedPointsNamed, readPins } from './pins';
 import { makePricer, type Pricer } from './pricer';
 import { prune } from './prune';
@@ -113,11 +114,12 @@ export const settingOf = (ask: RoutingAsk): Setting => {
     box: (kind: BoxKind) => pricer.of(`box:${kind.size}`),
     connector: (size: string) => pricer.of(`connector:${size}`),
   };
-  const packer = makePacker(
+  const packer = packerFor(
     moved.map((f) => f.load),
     boxes,
     fill,
     boxPrice,
+    job.code.edition,
   );
   const fits = (f: HomeRunFacts) => packer.pack(packer.types.map((t) => (t.key === f.load.key ? 1 : 0))) !== null;
   const cut = moved.filter((f) => barredFromCutIn(f) === null && fits(f));
