@@ -1,41 +1,36 @@
+import { type KeyNote, keyNotes } from '../../drawings/keyNotes';
 import type { Effect, Plan } from '../../facts/result';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { EffectMark } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
+import { thingName } from '../parts/names';
 import { figurePath, useJob } from '../selected';
 import { useJobState } from '../session';
 import css from './paper.module.css';
 
 const SHOWN: readonly (readonly [Effect, string])[] = [
   ['stops the job', say.stopsTitle],
-  ['verify in field', say.verifyTitle],
   ['extra work', say.extraTitle],
+  ['verify in field', say.verifyTitle],
 ];
 
-/** What stops the job, what is to be verified, what is extra, what the price lacks; said once where rules repeat it. */
+/** What stops the job, what is extra, what is to be verified, under the numbers of the drawing; what the price lacks. */
 export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => {
   const job = useJob();
   const result = useJobState((s) => s.answer?.result ?? null);
+  const notes = keyNotes(plan.findings);
   return (
     <div className={css.findings}>
       {plan.tally.stops === 0 && <p className={css.clear}>{say.noConflict}</p>}
       {SHOWN.map(([effect, title]) => {
-        const of = plan.findings
-          .map((finding, i) => ({ finding, i }))
-          .filter(({ finding }) => finding.effect === effect)
-          .filter(({ finding }, k, all) => all.findIndex((other) => other.finding.say === finding.say) === k);
+        const of = notes.filter((note) => note.effect === effect);
         if (of.length === 0) return null;
         return (
           <section key={effect}>
-            <h3>
-              <EffectMark effect={effect} size={15} /> {title}
-            </h3>
+            <h3>{title}</h3>
             <ul>
-              {of.map(({ finding, i }) => (
-                <li key={i}>
-                  <Figure path={figurePath(at, `findings/${i}/say`)}>{finding.say}</Figure>{' '}
-                  <small>{finding.section}</small>
-                </li>
+              {of.map((note) => (
+                <NoteLine key={note.number} note={note} at={at} />
               ))}
             </ul>
           </section>
@@ -47,6 +42,7 @@ export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: 
           <ul>
             {plan.price.missingSay.map((sentence, i) => (
               <li key={plan.price.missing[i]}>
+                <span />
                 <Figure path={figurePath(at, `price/missingSay/${i}`)}>{sentence}</Figure>
               </li>
             ))}
@@ -56,5 +52,23 @@ export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: 
       {result && <p>{say.notChecked({ count: result.notCovered.length })}</p>}
       {job.priceBook === 'default' && <p>{say.invented}</p>}
     </div>
+  );
+};
+
+/** One keyed note: its first finding in full, the others by what they are about. */
+const NoteLine = ({ note, at }: { readonly note: KeyNote; readonly at: number }) => {
+  const job = useJob();
+  const [first, ...others] = note.findings;
+  if (!first) return null;
+  const names = [...new Set(others.map(({ finding }) => thingName(job, finding.subject)))];
+  return (
+    <li>
+      <EffectMark effect={note.effect} number={note.number} size={22} />
+      <span>
+        <Figure path={figurePath(at, `findings/${first.at}/say`)}>{first.finding.say}</Figure>{' '}
+        <small>{note.section}</small>
+        {names.length > 0 && <small> {say.also({ names: names.join(', ') })}</small>}
+      </span>
+    </li>
   );
 };

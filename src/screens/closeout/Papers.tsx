@@ -1,5 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import { createPortal } from 'react-dom';
+import { wallPart } from '../../documents/wallPart';
 import { planDrawing } from '../../drawings/planDrawing';
 import { wallDrawing } from '../../drawings/wallDrawing';
 import type { Plan } from '../../facts/result';
@@ -7,6 +8,7 @@ import { closeoutWords as say } from '../../words/en/closeout';
 import { screenWords } from '../../words/en/screens';
 import { projectionOf } from '../drawing/projection';
 import { PaintDrawing } from '../layout/PaintDrawing';
+import { wallName } from '../parts/names';
 import { type OptionView, useJob, useStale } from '../selected';
 import { BoxTable } from './BoxTable';
 import { CutList } from './CutList';
@@ -20,9 +22,9 @@ import { Tasks } from './Tasks';
 import { TitleBlock } from './TitleBlock';
 
 /** Pixels between the margins of a letter sheet, at 96 to the inch. */
-const PLAN = { width: 726, height: 390 } as const;
-const WALLS = { width: 726, height: 200 } as const;
-const MARGIN = { plan: 52, walls: 40 } as const;
+const PLAN = { width: 726, height: 340 } as const;
+const WALL = { width: 726, height: 232 } as const;
+const MARGIN = { plan: 50, wall: 44 } as const;
 
 interface Props {
   readonly view: OptionView;
@@ -104,18 +106,18 @@ const Drawings = ({ view, plan }: Props) => {
   const { option } = view;
   const drawn = useMemo(() => {
     const above = planDrawing(job, option, now, { homeRun: null, small: false });
-    const walls = wallDrawing(job, option, now, { homeRun: null, small: true });
+    const wall = wallPart(wallDrawing(job, option, now, { homeRun: null, small: true }), option.enclosure.on);
     return {
       above: { drawing: above, on: projectionOf(above, PLAN, MARGIN.plan, 1) },
-      walls: { drawing: walls, on: projectionOf(walls, WALLS, MARGIN.walls, 1) },
+      wall: { drawing: wall, on: projectionOf(wall, WALL, MARGIN.wall, 1) },
     };
   }, [job, option, now]);
   return (
     <>
       <p className={css.viewTitle}>{say.planOf({ option: view.letter })}</p>
       <PaintDrawing {...drawn.above} alt={say.planAlt({ option: option.title })} note={null} />
-      <p className={css.viewTitle}>{say.wallsOf({ option: view.letter })}</p>
-      <PaintDrawing {...drawn.walls} alt={say.wallsAlt({ option: option.title })} note={null} />
+      <p className={css.viewTitle}>{say.wallOf({ wall: wallName(option.enclosure.on) })}</p>
+      <PaintDrawing {...drawn.wall} alt={say.wallAlt({ option: option.title })} note={null} />
     </>
   );
 };

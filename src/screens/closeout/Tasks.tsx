@@ -1,5 +1,6 @@
 import { tasksWhen, WHENS } from '../../documents/schedule';
 import type { Plan } from '../../facts/result';
+import { CONDITIONS } from '../../pricing/items';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { Figure } from '../parts/Figure';
 import { figurePath } from '../selected';
@@ -15,7 +16,7 @@ export const Tasks = ({ plan, at }: { readonly plan: Plan; readonly at: number }
         <ul>
           {tasksWhen(plan, when).map(({ task, at: i }) => (
             <li key={task.id}>
-              <span className={css.square} />
+              {CONDITIONS.has(task.id) ? <span className={css.noTick} /> : <span className={css.square} />}
               <span>{task.say}</span>
               <span className={css.hours}>
                 <Figure path={figurePath(at, `time/byTask/${i}/hours`)}>

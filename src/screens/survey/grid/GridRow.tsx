@@ -58,7 +58,7 @@ export const GridRow = memo(({ at, row, job, bad, active, from, to, typing, on }
           onFocus={() => on.focus({ row: at, column: i })}
           onDoubleClick={() => on.open({ row: at, column: i })}
         >
-          {on_ && typing !== null ? <CellInput column={c} row={at} text={typing} on={on} /> : text}
+          {on_ && typing !== null ? <CellInput column={c} row={at} text={typing} on={on} /> : <span>{text}</span>}
         </td>
       );
     })}
