@@ -113,6 +113,10 @@ export const planSchema = record({
   feeder: record({
     way: oneOf(['kept', 'extended', 'replaced']),
     legs: list(leg),
+    cutLength: number,
+    holes: list(record({ at: pt3, diameter: number.nullable() })),
+    supports: whole,
+    plates: whole,
     cable: cableSchema,
     breakerAmps: number.nullable(),
     egc: record({ size: text, metal: oneOf(['Cu', 'Al']) }).nullable(),

@@ -119,6 +119,12 @@ export type Proof = { readonly best: true } | { readonly best: false; readonly a
 export interface FeederPlan {
   readonly way: 'kept' | 'extended' | 'replaced';
   readonly legs: readonly Leg[];
+  /** New cable, as the crew cuts it; 0 where the feeder is kept or has no way. */
+  readonly cutLength: In;
+  /** Joists bored for it alone; diameter null = its outside is not known. */
+  readonly holes: readonly { readonly at: Pt3; readonly diameter: In | null }[];
+  readonly supports: number;
+  readonly plates: number;
   readonly cable: Cable;
   readonly breakerAmps: number | null;
   readonly egc: { readonly size: string; readonly metal: 'Cu' | 'Al' } | null;

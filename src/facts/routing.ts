@@ -38,7 +38,11 @@ export interface RoutingAnswer {
   readonly runs: readonly Run[];
   readonly boxes: readonly Box[];
   readonly rows: readonly Row[];
-  readonly feeder: Pick<FeederPlan, 'way' | 'legs'> & { readonly cutLength: In; readonly blockedBy: readonly Id[] };
+  readonly feeder: Pick<FeederPlan, 'way' | 'legs' | 'cutLength' | 'holes' | 'supports' | 'plates'> & {
+    readonly blockedBy: readonly Id[];
+    /** What a new feeder takes along its way, besides its cable and its ends. */
+    readonly work: readonly Work[];
+  };
   readonly work: readonly Work[];
   /** Price of `work` at the unit prices asked with; a test holds it against pricing's own figure. */
   readonly workMills: Mills;

@@ -8,7 +8,6 @@ import { conditionWork } from '../pricing/conditions';
 import { price, priceTotals, takenWork } from '../pricing/price';
 import { CREW, timePlan } from '../pricing/time';
 import { prove, route } from '../routing/route';
-import { cableItem } from '../standards/cableNames';
 import { compareText } from '../units/order';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
@@ -49,7 +48,6 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
       breakers,
       afciPriced(afci),
       facts.arrangement.directory.length,
-      cableItem(facts.feeder.cable),
       book,
     ),
     ...verdicts.flatMap((v) => v.cure),

@@ -5,6 +5,8 @@ import { thingNamed } from '../job/names';
 import type { Job, Option, PriceBook } from '../job/schema';
 import { faceOf, wallFaces } from '../job/site';
 import { type Breaker, breakerItem } from '../loads/breakers';
+import { cableItem } from '../standards/cableNames';
+import { connectorToOrder } from '../standards/connectors';
 import { PANEL_SPACES, panelSpacesFor } from '../standards/panelSpaces';
 import { compareText } from '../units/order';
 import { type Id, isKnown } from '../units/types';
@@ -85,13 +87,18 @@ const oldPanels = (job: Job, option: Option, answer: RoutingAnswer): RequiredWor
 /** Feeder conductors landed at one end: two hots and the neutral; the EGC goes to a bar with them. */
 const LUGS_AN_END = 3;
 
-const feeder = (plan: Pick<Plan, 'feeder'>, cutFeet: number, cableItem: string | null): RequiredWork[] =>
-  plan.feeder.way === 'kept'
+/** A cable is fastened at either end by a connector of its own. */
+const ENDS = 2;
+
+const feeder = ({ feeder }: Pick<Plan, 'feeder'>, along: readonly RequiredWork[]): RequiredWork[] =>
+  feeder.way === 'kept'
     ? [piece('lug', LUGS_AN_END)]
     : [
         piece('feeder'),
-        piece('feeder ft', cutFeet),
-        ...(cableItem ? [piece(cableItem, cutFeet)] : []),
+        piece('feeder ft', feeder.cutLength / 12),
+        piece(cableItem(feeder.cable), feeder.cutLength / 12),
+        piece(`connector:${connectorToOrder(feeder.cable)}`, ENDS),
+        ...along,
         piece('lug', LUGS_AN_END),
         piece('lug at source', LUGS_AN_END),
       ];
@@ -144,12 +151,11 @@ export const requiredWork = (
   list: readonly Breaker[],
   afciAdded: readonly Id[],
   directorySpaces: number,
-  feederItem: string | null,
   book: PriceBook,
 ): RequiredWork[] => {
   const spliced = answer.runs.filter((r) => SPLICED.has(r.way)).map((r) => r.homeRun);
   const untraced = job.homeRuns.filter((h) => !h.traced && spliced.includes(h.id)).map((h) => h.id);
-  const patched = answer.work.some((w) => w.item === 'patch' && w.quantity > 0);
+  const patched = [...answer.work, ...answer.feeder.work].some((w) => w.item === 'patch' && w.quantity > 0);
   const service = job.enclosures.some((e) => option.replaces.some((r) => r.enclosure === e.id) && e.role === 'service');
   const moves = option.moves.flatMap((m): RequiredWork[] => {
     const cents = job.site.obstacles.find((o) => o.id === m.obstacle)?.moveCents;
@@ -163,7 +169,7 @@ export const requiredWork = (
     ...newPanel(job, option, directorySpaces, book),
     ...oldPanels(job, option, answer),
     ...breakers(job, list, answer.runs),
-    ...feeder(plan, answer.feeder.cutLength / 12, feederItem),
+    ...feeder(plan, answer.feeder.work),
     ...(plan.electrode
       ? [piece('electrode'), piece(`electrode:${plan.electrode.size}`, plan.electrode.length / 12)]
       : []),

@@ -436,6 +436,10 @@ export interface Plan {
   feeder: {
     way: 'kept' | 'extended' | 'replaced';
     legs: Leg[];
+    cutLength: In; // new cable; 0 = kept
+    holes: { at: Pt3; diameter: In | null }[]; // joists bored for it alone; diameter null = its outside is not known
+    supports: number;
+    plates: number;
     cable: Cable;
     breakerAmps: number | null;
     egc: { size: string; metal: 'Cu' | 'Al' } | null;

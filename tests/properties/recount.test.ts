@@ -53,6 +53,27 @@ describe('a plan counted again from its legs by code that shares nothing with ro
   );
 });
 
+describe('joists that lie askew are counted by their own direction', () => {
+  // what the survey may write: any angle, and the same joists turned half round
+  const bored = new Map<number, number>();
+  const DIRECTIONS = [17, 35, 45, 62, 118, 135, 163, 180, 200, 270, 305];
+  test.each(DIRECTIONS)('%i degrees', (direction) => {
+    for (let seed = direction; seed < direction + 4; seed++) {
+      const straight = randomJob(seed);
+      const framing = straight.site.framing.map((f) => ({ ...f, direction }));
+      const job: Job = { ...straight, site: { ...straight.site, framing } };
+      for (const option of job.options) {
+        const { plan } = planOption(job, option);
+        expect({ seed, faults: faultsOf(job, option, plan) }).toEqual({ seed, faults: [] });
+        bored.set(direction, (bored.get(direction) ?? 0) + plan.runs.reduce((n, r) => n + r.holes, 0));
+      }
+    }
+  });
+  test('and most of these houses have joists bored', () => {
+    expect([...bored.values()].filter((n) => n > 0).length).toBeGreaterThan(DIRECTIONS.length / 2);
+  });
+});
+
 describe('what is planted is caught', () => {
   const job = demoJob('washer');
   const option = job.options.find((o) => o.id === 'relocate-b')!;
@@ -75,6 +96,49 @@ describe('what is planted is caught', () => {
       const runs = plan.runs.map((r) => (r === run ? { ...r, holes: r.holes + hole } : r));
       expect(faultsOf(job, option, { ...plan, runs }).length).toBeGreaterThan(0);
     }
+  });
+  describe('in a new feeder', () => {
+    const beside = job.options.find((o) => o.id === 'relocate-a')!;
+    const fed = { o: beside, plan: planOption(job, beside).plan };
+    const isTubing = (item: string) => item.startsWith('sleeve:') && item !== 'sleeve:3/4';
+    const caught = (feeder: Plan['feeder'], lines = fed.plan.price.lines) =>
+      faultsOf(job, fed.o, { ...fed.plan, feeder, price: { ...fed.plan.price, lines } }).length;
+    test('it goes through joists and in tubing, and as planned nothing is found', () => {
+      expect(fed.plan.feeder.holes.length).toBeGreaterThan(0);
+      expect(fed.plan.feeder.legs.map((l) => l.by)).toContain('sleeve');
+      expect(caught(fed.plan.feeder)).toBe(0);
+    });
+    test('a hole too few or too many', () => {
+      const { feeder } = fed.plan;
+      expect(caught({ ...feeder, holes: feeder.holes.slice(1) })).toBeGreaterThan(0);
+      expect(caught({ ...feeder, holes: [...feeder.holes, feeder.holes[0]!] })).toBeGreaterThan(0);
+    });
+    test.each([1, -1])('%i inch of cable or staple', (by) => {
+      const { feeder } = fed.plan;
+      expect(caught({ ...feeder, cutLength: feeder.cutLength + by })).toBeGreaterThan(0);
+      expect(caught({ ...feeder, supports: feeder.supports + by })).toBeGreaterThan(0);
+    });
+    test('its holes, its tubing or its pulling left out of the price', () => {
+      for (const [kind, item, least] of [
+        ['labor', (x: string) => x === 'hole', 0.06],
+        ['material', isTubing, 0.1],
+        ['labor', (x: string) => x === 'feeder ft', 0.04],
+      ] as const) {
+        const lines = fed.plan.price.lines.map((l) =>
+          l.kind === kind && item(l.item) ? { ...l, quantity: l.quantity - least } : l,
+        );
+        expect(lines, kind).not.toEqual(fed.plan.price.lines);
+        expect(caught(fed.plan.feeder, lines), kind).toBeGreaterThan(0);
+      }
+    });
+    test('a leg moved an inch', () => {
+      const { feeder } = fed.plan;
+      const at = feeder.legs.findIndex((l) => !l.by.startsWith('inside') && legLength(l) > 2);
+      const moved = feeder.legs.map((l, i) =>
+        i === at ? { ...l, to: [l.to[0] + 7, l.to[1] + 7, l.to[2]] as const } : l,
+      );
+      expect(caught({ ...feeder, legs: moved })).toBeGreaterThan(0);
+    });
   });
   test('a leg moved an inch', () => {
     for (const run of plan.runs.filter((r) => r.legs.length > 1)) {

@@ -1,7 +1,7 @@
 import type { Plan } from '../../src/facts/result';
 import type { Job, Option, PriceBook } from '../../src/job/schema';
 import { cableTrade } from '../../src/standards/cableNames';
-import { holesOf, newLength } from './walkLegs';
+import { holesOf, legLength, newLength } from './walkLegs';
 
 /**
  * Counts a plan again from its legs, boxes, rows and directory, and prices the counts by the book.
@@ -10,14 +10,15 @@ import { holesOf, newLength } from './walkLegs';
 
 const ceilTo = (x: number, step: number) => Math.ceil(x / step - 1e-9) * step;
 
-/** What the crew cuts for a run, from its legs and the job's practice. */
-export const cutLengthOf = (job: Job, run: Plan['runs'][number]): number => {
+/** What the crew cuts for a piece of cable, from its legs, what stays inside at its ends and the job's practice. */
+const cutFor = (job: Job, legs: Plan['runs'][number]['legs'], inside: number): number => {
   const { practice } = job;
-  const path = newLength(run);
-  const whole =
-    path + Math.max(path * practice.slackShare, practice.slackMinimum) + practice.freeInBox + practice.tailInPanel;
+  const path = newLength({ legs });
+  const whole = path + Math.max(path * practice.slackShare, practice.slackMinimum) + inside;
   return Math.max(practice.shortestPiece, ceilTo(whole, practice.cutStep));
 };
+export const cutLengthOf = (job: Job, run: Plan['runs'][number]): number =>
+  cutFor(job, run.legs, job.practice.freeInBox + job.practice.tailInPanel);
 
 export interface Difference {
   readonly what: string;
@@ -45,6 +46,45 @@ const counts = (job: Job, plan: Plan) => {
 const materialQuantity = (plan: Plan, item: string) =>
   plan.price.lines.filter((l) => l.kind === 'material' && l.item === item).reduce((n, l) => n + l.quantity, 0);
 
+const feetBy = (legs: Plan['runs'][number]['legs'], by: string): number =>
+  legs.reduce((n, l) => n + (l.by === by ? legLength(l) / 12 : 0), 0);
+
+/**
+ * What the whole work takes of holes, tubing, staples and plates: of all cables and the feeder together, as the lines
+ * cannot be told apart. Holes that cables share are counted once, by the rows they lie in.
+ */
+const taken = (plan: Plan, book: PriceBook): (readonly [what: string, counted: number, printed: number])[] => {
+  const { runs, rows, feeder } = plan;
+  const hoursOf = (task: string) =>
+    plan.price.lines.filter((l) => l.kind === 'labor' && l.item === task).reduce((n, l) => n + l.quantity, 0);
+  const likely = (task: string) => book.tasks.find((t) => t.id === task)?.likely;
+  const sum = (of: (r: Plan['runs'][number]) => number) => runs.reduce((n, r) => n + of(r), 0);
+  const inRows = rows.flatMap((r) => r.holes);
+  const alone = sum((r) => r.holes - inRows.filter((h) => h.homeRuns.includes(r.homeRun)).length);
+  // studs and plates, and joists behind opened drywall, are bored too and stand in no figure of a run
+  const unseen = [...runs.map((r) => r.legs), feeder.legs].some((legs) =>
+    legs.some((l) => l.by === 'stud bay' || l.by === 'opened drywall'),
+  );
+  const hole = likely('hole');
+  const feederCost = feeder.way === 'kept' ? 0 : feeder.cutLength / 12;
+  const perFoot = likely('feeder ft');
+  const tubing = plan.price.lines
+    .filter((l) => l.kind === 'material' && l.item.startsWith('sleeve:'))
+    .reduce((n, l) => n + l.quantity, 0);
+  const untubed = plan.price.missing.some((m) => m.startsWith('sleeve:'));
+  const sleeves = sum((r) => feetBy(r.legs, 'sleeve')) + feetBy(feeder.legs, 'sleeve');
+  return [
+    ...(hole && !unseen
+      ? [['holes bored', inRows.length + alone + feeder.holes.length, hoursOf('hole') / hole] as const]
+      : []),
+    ...(perFoot ? [['feet of feeder', feederCost, hoursOf('feeder ft') / perFoot] as const] : []),
+    ...(untubed ? [] : [['feet of tubing', sleeves, tubing] as const]),
+    ...(book.materials.some((m) => m.id === 'staple')
+      ? [['staples', sum((r) => r.supports) + feeder.supports, materialQuantity(plan, 'staple')] as const]
+      : []),
+  ];
+};
+
 /** Each printed figure that a recount does not confirm. Empty = the plan adds up. */
 export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): Difference[] => {
   const out: Difference[] = [];
@@ -60,6 +100,17 @@ export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): 
     const holes = holesOf(job, run);
     if (!Number.isNaN(holes)) check(`joists bored by ${run.homeRun}`, holes, run.holes);
   }
+
+  const { feeder } = plan;
+  const laid = feeder.way !== 'kept' && feeder.legs.length > 0;
+  check(
+    'cut length of the feeder',
+    laid ? cutFor(job, feeder.legs, 2 * job.practice.tailOfFeeder) : 0,
+    feeder.cutLength,
+  );
+  const bored = holesOf(job, feeder);
+  if (!Number.isNaN(bored)) check('joists bored by the feeder', bored, feeder.holes.length);
+  for (const [what, counted, printed] of taken(plan, book)) check(what, counted, printed, 1e-4);
 
   const { feet, boxes } = counts(job, plan);
   const others = new Set(

@@ -199,7 +199,7 @@ export const walkRun = (job: Job, option: Option, run: Run): LegFault[] => {
 };
 
 /** New cable along its path outside cabinets and boxes, inches. */
-export const newLength = (run: Run) =>
+export const newLength = (run: Pick<Run, 'legs'>) =>
   run.legs
     .filter((l) => l.cable === 'new' && l.by !== 'inside box' && l.by !== 'inside panel')
     .reduce((n, l) => n + legLength(l), 0);
@@ -208,10 +208,21 @@ export const newLength = (run: Run) =>
 const CLOSEST_IN = 3;
 
 /**
+ * The way in which joists are counted from the origin to the first one: square to them, toward +x or +y, whichever is
+ * nearer, +y where both are.
+ */
+const acrossJoists = (direction: number): Pt => {
+  const a = (direction * Math.PI) / 180;
+  const [x, y] = [Math.sin(a), -Math.cos(a)];
+  const lead = Math.abs(x) > Math.abs(y) + 1e-9 ? x : y;
+  return lead < 0 ? [-x, -y] : [x, y];
+};
+
+/**
  * Joists bored by a run's new and re-entered legs, from the framing alone: a joist is bored where the cable, level among
  * the joists, changes from one side of its centerline to the other.
  */
-export const holesOf = (job: Job, run: Run): number => {
+export const holesOf = (job: Job, run: Pick<Run, 'legs'>): number => {
   let holes = 0;
   let chain = null as { region: string; at: number[]; spacing: number } | null;
   const close = () => {
@@ -248,11 +259,9 @@ export const holesOf = (job: Job, run: Run): number => {
       close();
       continue;
     }
-    const a = (region.direction * Math.PI) / 180;
-    // contract: distance of the first joist from the origin, across; x for joists along y
+    const across = acrossJoists(region.direction);
     const first = region.firstJoist;
-    const coordinate = (p: Pt3) =>
-      (Math.abs(Math.cos(a)) < 1e-9 ? p[0] : -p[0] * Math.sin(a) + p[1] * Math.cos(a)) - first;
+    const coordinate = (p: Pt3) => dot(plan(p), across) - first;
     if (chain?.region !== region.id) {
       close();
       chain = { region: region.id, at: [coordinate(leg.from)], spacing: region.spacing };

@@ -3,16 +3,18 @@ import { formatFeetInches } from '../../units/length';
 import { isKnown } from '../../units/types';
 import { cableWords as say } from '../../words/en/rulesCables';
 import { cannotBeTold, doesNotApply, holds, holdsNearly, type Rule, stops } from '../rule';
-import { rowIds } from './cableReading';
-import { crowdAt, framingPaths, holesIn, stretchFor } from './holesReading';
+import { boredFor, crowdAt, FEEDER, framingPaths, holesIn, holesOf, stretchFor } from './holesReading';
 
 /** What may be bored out of a joist: size, edges, distance between holes. */
 export const joistHole: Rule = {
   id: 'JOIST-HOLE',
-  subjects: rowIds,
+  subjects: boredFor,
   check: (facts, subject) => {
-    const holes = holesIn(facts, facts.rows.find((r) => r.id === subject)!);
-    if (holes.length === 0) return doesNotApply();
+    const holes = holesIn(facts, holesOf(facts, subject));
+    if (holes.length === 0)
+      return subject === FEEDER && facts.feeder.holes.length > 0
+        ? cannotBeTold(say.joistFeeder(), say.joistFeederLook(), [])
+        : doesNotApply();
     const remedies = [{ say: say.joistRemedy(), cents: null, work: [] }];
     const waits = framingPaths(facts, holes, ['depth', 'underside', 'kind']);
     const engineered = holes.some(({ framing }) => framing && isKnown(framing.kind) && framing.kind !== 'sawn');

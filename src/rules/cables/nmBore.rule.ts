@@ -4,15 +4,14 @@ import { formatFeetInches } from '../../units/length';
 import { cableWords as say } from '../../words/en/rulesCables';
 import { runOf } from '../reading';
 import { cannotBeTold, doesNotApply, extraWork, holds, type Rule } from '../rule';
-import { rowIds } from './cableReading';
-import { framingPaths, holesIn } from './holesReading';
+import { boredFor, FEEDER, framingPaths, holesIn, holesOf } from './holesReading';
 
 /** Holes keep their distance from the nail edge of the wood, or steel plates cover them. */
 export const nmBore: Rule = {
   id: 'NM-BORE',
-  subjects: rowIds,
+  subjects: boredFor,
   check: (facts, subject) => {
-    const holes = holesIn(facts, facts.rows.find((r) => r.id === subject)!);
+    const holes = holesIn(facts, holesOf(facts, subject));
     if (holes.length === 0) return doesNotApply();
     const edges = holes.flatMap(({ edge }) => (edge === null ? [] : [edge]));
     if (edges.length < holes.length)
@@ -26,6 +25,7 @@ export const nmBore: Rule = {
       (h) =>
         h.edge !== null &&
         h.edge < NAIL_SETBACK.edgeIn &&
+        !(subject === FEEDER && facts.feeder.plates > 0) &&
         !h.hole.homeRuns.some((id) => (runOf(facts, id)?.plates ?? 0) > 0),
     );
     const cure: Work[] = bare.map(({ hole }) => ({

@@ -22,6 +22,8 @@ export const cableWords = {
     `Holes up to ${v.hole}, several rows through one joist: their holes are spread along it.`,
   joistSpreadLook: (v: { stretch: string }) =>
     `Lay the holes out over ${v.stretch} of joist, 2 in of wood between them.`,
+  joistFeeder: () => 'The feeder goes through joists, and how thick it is, is not known.',
+  joistFeederLook: () => 'Measure the feeder cable before a bit is chosen.',
   joistMaker: () => 'Engineered joists: only the maker’s chart says where a hole may be.',
   joistMakerLook: () => 'Get the hole chart of the joist maker.',
   joistRemedy: () => 'Spread the cables over more and smaller holes.',

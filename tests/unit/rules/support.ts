@@ -282,6 +282,10 @@ const feederOf = (job: Job): FeederPlan => {
   return {
     way: 'kept',
     legs: [],
+    cutLength: 0,
+    holes: [],
+    supports: 0,
+    plates: 0,
     cable: job.feeder.cable,
     breakerAmps: amps === 'unknown' ? null : amps,
     egc: null,
