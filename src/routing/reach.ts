@@ -9,9 +9,10 @@ export const SHEATH_INSIDE_IN = 1 / 4;
 
 /**
  * Where conductors end in a load center, as shares of the can's height from the end the main stands at.
- * Common practice, no source: breakers fill the middle, neutral bars run beside them, the added ground bar hangs low.
+ * Common practice, no source: breakers fill the middle, neutral bars run beside them, and the crew hangs the
+ * ground bar where the grounds reach it, from the first breaker down.
  */
-export const TERMINAL_SPAN = { hot: [0.3, 0.92], neutral: [0.25, 0.85], ground: [0.55, 0.95] } as const;
+export const TERMINAL_SPAN = { hot: [0.3, 0.92], neutral: [0.25, 0.85], ground: [0.3, 0.95] } as const;
 /** Breaker terminals stand this far to either side of the can's middle; bars this far in from its sides. Common practice. */
 const BREAKER_FROM_MIDDLE_IN = 3.5;
 const BAR_FROM_SIDE_IN = 2;

@@ -26,11 +26,11 @@ describe('reuse', () => {
     expect(run.why).toContain('jacket');
   });
   it('hot, neutral and ground are tested after the jacket', () => {
-    // need from the top entry 2 in from the corner, over the bar: ground 19.8 + 4 = 23.8
-    const tails = { hot: 60, neutral: 60, ground: 29 };
+    // need from the top entry 2 in from the corner, over the bar: ground 10.8 + 4 = 14.8
+    const tails = { hot: 60, neutral: 60, ground: 20 };
     const spare = only(route(askFor(room({ group: { pivot: 118.5, tails: { ...tails, ground: 60 } } })))).reach!;
-    expect(spare.ground).toBeCloseTo(60 + 0.25 - 23.8, 9);
-    const run = only(route(askFor(room({ group: { pivot: 118.5, tails: { ...tails, ground: 23.5 } } }))));
+    expect(spare.ground).toBeCloseTo(60 + 0.25 - 14.8, 9);
+    const run = only(route(askFor(room({ group: { pivot: 118.5, tails: { ...tails, ground: 14.5 } } }))));
     expect(run.way).toBe('splice in new panel');
     expect(run.codeLength).toBe(0);
     expect(run.why).toContain('ground');
