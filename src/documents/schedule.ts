@@ -1,13 +1,9 @@
-import { boxNames } from '../drawings/newWork';
+import { boxNames, rowNames } from '../drawings/newWork';
 import type { AfciEntry, Plan, Run, TimePlan } from '../facts/result';
 import type { Job } from '../job/schema';
 import { cableName } from '../standards/cableNames';
 import type { Id } from '../units/types';
 import { closeoutWords as say } from '../words/en/closeout';
-
-/** Rows of cables by short names in the order of the plan: R1, R2 …. */
-export const rowNames = (plan: Plan): ReadonlyMap<Id, string> =>
-  new Map(plan.rows.map((row, i) => [row.id, `R${i + 1}`]));
 
 /** What a crew needs of one home run; `at` is its place in the result. */
 export interface ScheduleRow {

@@ -184,6 +184,4 @@ test('on a phone a row is a form with large targets', async ({ page }) => {
   for (const input of await page.getByRole('form').getByRole('textbox').all())
     expect((await input.boundingBox())!.height).toBeGreaterThanOrEqual(44);
   expect((await jobNow(page)).circuits.find((c) => c.number === '3')).toMatchObject({ amps: 30, poles: 2, volts: 240 });
-  const found = await new AxeBuilder({ page }).analyze();
-  expect(found.violations.map((v) => v.id)).toEqual([]);
 });

@@ -22,7 +22,7 @@ import { Tasks } from './Tasks';
 import { TitleBlock } from './TitleBlock';
 
 /** Pixels between the margins of a letter sheet, at 96 to the inch. */
-const PLAN = { width: 726, height: 340 } as const;
+const PLAN = { width: 726, height: 384 } as const;
 const WALL = { width: 726, height: 232 } as const;
 const MARGIN = { plan: 50, wall: 44 } as const;
 

@@ -24,7 +24,11 @@ const choose = (job: Job, { id, say: name }: Alternate, taken: boolean): Edit =>
   };
 };
 
-const saidOf = (plan: Plan, { required, taken, rule }: Alternate): string => {
+/** As the job has it now, before the planner has followed; what the job does not say is as planned. */
+const isTaken = (job: Job, { id, required, taken }: Alternate): boolean =>
+  required || (job.alternates.find((a) => a.id === id)?.taken ?? taken);
+
+const saidOf = (plan: Plan, { required, rule }: Alternate, taken: boolean): string => {
   const section = plan.findings.find((f) => f.rule === rule)?.section ?? '';
   if (required) return say.required({ section });
   if (rule !== null) return say.inspector;
@@ -45,12 +49,12 @@ export const Alternates = ({ plan, at }: { readonly plan: Plan; readonly at: num
             <label className={`${parts.check} ${alternate.required ? css.locked : ''}`}>
               <input
                 type="checkbox"
-                checked={alternate.taken}
+                checked={isTaken(job, alternate)}
                 disabled={alternate.required}
                 onChange={(e) => edit(choose(job, alternate, e.target.checked))}
               />
               <span>
-                {alternate.say} <small>{saidOf(plan, alternate)}</small>
+                {alternate.say} <small>{saidOf(plan, alternate, isTaken(job, alternate))}</small>
               </span>
             </label>
             {alternate.required ? (

@@ -1,4 +1,4 @@
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Line, Plan } from '../../facts/result';
 import { priceWords as say } from '../../words/en/price';
 import { screenWords } from '../../words/en/screens';
@@ -19,10 +19,12 @@ interface Props {
   /** Id of the line looked into. */
   readonly open: string | null;
   readonly onOpen: (line: string | null) => void;
+  /** What is behind it, where it stands right under the line. */
+  readonly behind: ReactNode;
 }
 
 /** Every line of the price; the one picked says what is behind it. */
-export const LinesTable = ({ plan, at, letter, open, onOpen }: Props) => {
+export const LinesTable = ({ plan, at, letter, open, onOpen, behind }: Props) => {
   const path = (key: string) => figurePath(at, `price/lines/${key}`);
   return (
     <table className={css.lines}>
@@ -51,33 +53,42 @@ export const LinesTable = ({ plan, at, letter, open, onOpen }: Props) => {
             {lines.map(({ line, at: i }) => {
               const on = open === line.id;
               return (
-                <tr key={line.id} className={on ? css.on : undefined}>
-                  <th scope="row">
-                    <button
-                      type="button"
-                      className={css.pick}
-                      aria-pressed={on}
-                      aria-label={say.openLine({ line: line.say })}
-                      onClick={() => onOpen(on ? null : line.id)}
-                    >
-                      {line.say}
-                    </button>
-                    {line.rule !== null && <span className={css.mark} title={say.becauseTitle} aria-hidden="true" />}
-                  </th>
-                  <td className={css.right}>
-                    {!ON_TOP.has(line.kind) && (
-                      <>
-                        <Figure path={path(`${i}/quantity`)}>{hundredths(line.quantity)}</Figure>{' '}
-                        <small>{line.unit === 'each' ? '' : line.unit}</small>
-                      </>
-                    )}
-                  </td>
-                  {ENDS.map((key) => (
-                    <td key={key} className={key === 'likelyCents' ? css.likely : css.right}>
-                      <Figure path={path(`${i}/${key}`)}>{dollars(line[key])}</Figure>
+                <Fragment key={line.id}>
+                  <tr className={on ? css.on : undefined}>
+                    <th scope="row">
+                      <button
+                        type="button"
+                        className={css.pick}
+                        aria-pressed={on}
+                        aria-label={say.openLine({ line: line.say })}
+                        onClick={() => onOpen(on ? null : line.id)}
+                      >
+                        {line.say}
+                      </button>
+                      {line.rule !== null && <span className={css.mark} title={say.becauseTitle} aria-hidden="true" />}
+                    </th>
+                    <td className={css.right}>
+                      {!ON_TOP.has(line.kind) && (
+                        <>
+                          <Figure path={path(`${i}/quantity`)}>{hundredths(line.quantity)}</Figure>{' '}
+                          <small>{line.unit === 'each' ? '' : line.unit}</small>
+                        </>
+                      )}
                     </td>
-                  ))}
-                </tr>
+                    {ENDS.map((key) => (
+                      <td key={key} className={key === 'likelyCents' ? css.likely : css.right}>
+                        <Figure path={path(`${i}/${key}`)}>{dollars(line[key])}</Figure>
+                      </td>
+                    ))}
+                  </tr>
+                  {on && behind && (
+                    <tr>
+                      <td colSpan={5} className={css.under}>
+                        {behind}
+                      </td>
+                    </tr>
+                  )}
+                </Fragment>
               );
             })}
           </Fragment>

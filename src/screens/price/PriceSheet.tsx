@@ -3,6 +3,7 @@ import { screenWords as say } from '../../words/en/screens';
 import { AfterNotes } from '../SheetFrame';
 import { InColumn } from '../Slots';
 import { useSelected } from '../selected';
+import { useWide } from '../survey/useWide';
 import { AdviceStrip } from './AdviceStrip';
 import { Alternates } from './Alternates';
 import { Drivers } from './Drivers';
@@ -16,19 +17,28 @@ import { OptionsTable } from './OptionsTable';
 export const PriceSheet = () => {
   const selected = useSelected();
   const [line, setLine] = useState<string | null>(null);
+  const wide = useWide();
   const plan = selected?.plan;
+  const behind = selected && plan && (
+    <LineBehind plan={plan} at={selected.at} line={plan.price.lines.find((l) => l.id === line)} />
+  );
   return (
     <>
       <OptionsTable />
       <AdviceStrip />
       {selected && plan && (
         <>
-          <InColumn>
-            <LineBehind plan={plan} at={selected.at} line={plan.price.lines.find((l) => l.id === line)} />
-          </InColumn>
+          {wide && <InColumn>{behind}</InColumn>}
           <AfterNotes label={say.linesBehind}>
             <div className={css.pair}>
-              <LinesTable plan={plan} at={selected.at} letter={selected.letter} open={line} onOpen={setLine} />
+              <LinesTable
+                plan={plan}
+                at={selected.at}
+                letter={selected.letter}
+                open={line}
+                onOpen={setLine}
+                behind={wide ? null : behind}
+              />
               <div>
                 <Firmness plan={plan} at={selected.at} />
                 <Alternates plan={plan} at={selected.at} />
