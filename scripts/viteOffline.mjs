@@ -2,7 +2,7 @@
 // that keeps it usable without one.
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
 
 const POLICY = [
   "default-src 'none'",
@@ -37,7 +37,7 @@ export const offline = () => {
     name: 'offline',
     apply: 'build',
     configResolved(config) {
-      out = join(config.root, config.build.outDir);
+      out = resolve(config.root, config.build.outDir);
     },
     closeBundle() {
       const files = readdirSync(out, { recursive: true, withFileTypes: true })

@@ -40,9 +40,6 @@ const sections = (kind: Framing['kind'], low: In, high: In): readonly Pt[][] => 
       return [box(SAWN_IN, low, high)];
   }
 };
-const breadthOf = (kind: Framing['kind']): In =>
-  kind === 'I-joist' ? FLANGE_IN : kind === 'open-web truss' ? CHORD_IN : kind === 'LVL' ? LVL_IN : SAWN_IN;
-
 /** The zigzag between the chords of a truss. */
 const webs = (from: Pt, to: Pt, low: In, high: In, when: When): Edge[] => {
   const count = Math.max(2, Math.round(Math.hypot(to[0] - from[0], to[1] - from[1]) / (high - low) / 1.4));
@@ -58,8 +55,6 @@ const oneJoist = (framing: Framing, from: Pt, to: Pt): Shape => {
   const high = low + knownOr(framing.depth, DEPTH_IN);
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const u: Pt = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
-  const half = breadthOf(framing.kind) / 2;
-  const side = (p: Pt, by: In): Pt3 => at([p[0] - u[1] * by, p[1] + u[0] * by], low);
   const below: When = { at: at(from, low), toward: [0, 0, -1], but: null };
   const dash = isKnown(framing.kind) ? null : 'future';
   const look = { surface: 'wood', stroke: stroke('thin', 'ink-3', dash) } as const;
@@ -80,15 +75,14 @@ const oneJoist = (framing: Framing, from: Pt, to: Pt): Shape => {
     {
       faces: [],
       edges: [
-        edge(side(from, half), side(to, half), stroke('hair', 'hair', dash)),
-        edge(side(from, -half), side(to, -half), stroke('hair', 'hair', dash)),
+        edge(at(from, low), at(to, low), stroke('hair', 'hair', dash)),
         ...(framing.kind === 'open-web truss' ? webs(from, to, low, high, below) : []),
       ],
     },
   ]);
 };
 
-/** Joists as far as they were measured: solid when looked at from below, from above only their ends and two fine lines. */
+/** Joists as far as they were measured: solid when looked at from below, from above only their ends and a fine line. */
 export const solidJoists = (site: Site): Solid[] => {
   const lines = drawJoists(site);
   return site.framing.flatMap((framing): Solid[] => {

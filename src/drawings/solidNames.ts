@@ -1,12 +1,14 @@
 import type { Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
+import { formatFeetInches } from '../units/length';
 import { type Id, type In, isKnown, type Pt3 } from '../units/types';
-import { drawingWords as say } from '../words/en/drawings';
+import { sceneLetters as say } from '../words/en/scene';
 import type { TextLine } from './items';
 import { boxNames, newTrunks } from './newWork';
 import { oldCanBecomes } from './oldWork';
 import { boxPlace, canPlace } from './solidPanels';
 import { pointIn } from './solidShapes';
+import { intrusions } from './solidSpaces';
 import { CUT_IN, middle, stands } from './things';
 import { longestOfEach } from './trunks';
 
@@ -18,8 +20,8 @@ export interface SolidName {
   /** First come first served. */
   readonly rank: number;
   readonly must: boolean;
-  /** Stands on the thing, not beside it. */
-  readonly on: boolean;
+  /** on: on the thing · beside: with a leader to it · close: a count at the slash across a row. */
+  readonly stands: 'on' | 'beside' | 'close';
 }
 
 const name = (
@@ -29,7 +31,15 @@ const name = (
   rank: number,
   tone: TextLine['tone'],
   more: Partial<SolidName> = {},
-): SolidName => ({ id, line: { say: text, lettering: 'small', tone }, at, rank, must: false, on: false, ...more });
+): SolidName => ({
+  id,
+  line: { say: text, lettering: more.stands === 'close' ? 'figure' : 'small', tone },
+  at,
+  rank,
+  must: false,
+  stands: 'beside',
+  ...more,
+});
 
 const panels = (job: Job, option: Option, plan: Plan | null): SolidName[] => {
   const { enclosure } = option;
@@ -60,34 +70,23 @@ const things = (job: Job, option: Option): SolidName[] =>
     .filter(({ obstacle }) => obstacle.kind !== 'post')
     .map(({ obstacle: o, outline }) => {
       const [x, y] = middle(outline);
-      const over = o.bottom >= CUT_IN;
-      const at: Pt3 = [x, y, over ? o.bottom : o.bottom + o.size.height];
-      return name(o.id, over ? say.over({ thing: o.kind }) : o.kind, at, 5, over ? 'ink-3' : 'ink-2', { on: true });
+      const over = o.bottom >= CUT_IN && Math.min(o.size.width, o.size.depth) >= 8;
+      const at: Pt3 = [x, y, over ? o.bottom : o.bottom + o.size.height / 2];
+      return name(o.id, over ? say.over({ thing: o.kind }) : o.kind, at, 5, over ? 'ink-3' : 'ink-2', { stands: 'on' });
     });
 
+/** A shorter stretch of a row is not counted: the figure would be longer than it. Our own line. */
+const COUNTED_IN = 10;
 /** How many cables run together, where their longest stretch is. */
 const counts = (plan: Plan): SolidName[] =>
-  longestOfEach(newTrunks(plan)).flatMap((trunk, i) => {
-    if (trunk.cables.length < 2) return [];
-    const at: Pt3 = [
-      (trunk.from[0] + trunk.to[0]) / 2,
-      (trunk.from[1] + trunk.to[1]) / 2,
-      heightAt(plan, trunk.cables[0]!, trunk),
-    ];
-    return [
-      {
-        ...name(`count-${i}`, String(trunk.cables.length), at, 4, 'new'),
-        line: { say: String(trunk.cables.length), lettering: 'figure', tone: 'new' } as const,
-      },
-    ];
+  longestOfEach(newTrunks(plan)).flatMap(({ from, to, cables }, i) => {
+    if (cables.length < 2 || Math.hypot(to[0] - from[0], to[1] - from[1]) < COUNTED_IN) return [];
+    const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    const at: Pt3 = [x, y, heightAt(plan, cables[0]!, x, y)];
+    return [name(`count-${i}`, String(cables.length), at, 4, 'new', { stands: 'close' })];
   });
-/** Height of the leg of a run that covers a stretch of its plan. */
-const heightAt = (
-  plan: Plan,
-  run: Id,
-  stretch: { readonly from: readonly [In, In]; readonly to: readonly [In, In] },
-): In => {
-  const [mx, my] = [(stretch.from[0] + stretch.to[0]) / 2, (stretch.from[1] + stretch.to[1]) / 2];
+/** Height of the leg of a run that passes over a plan point. */
+const heightAt = (plan: Plan, run: Id, mx: In, my: In): In => {
   const legs = plan.runs.find((r) => r.homeRun === run)?.legs ?? [];
   const over = legs.find(({ from, to }) => {
     const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
@@ -97,9 +96,22 @@ const heightAt = (
   return over ? (over.from[2] + over.to[2]) / 2 : 0;
 };
 
+/** What stands in the way, with what was measured and what is asked for where both are lengths. */
+const inTheWay = (job: Job, option: Option, plan: Plan): SolidName[] =>
+  intrusions(job, option, plan).map((i) => {
+    const [x, y] = middle(i.outline);
+    const finding = plan.findings.find((f) => f.rule === i.rule && f.subject === option.enclosure.id);
+    const { measured = null, required = null, unit = '' } = finding ?? {};
+    const text =
+      unit === 'in' && measured !== null && required !== null && required > 0
+        ? say.ofNeeded({ measured: formatFeetInches(measured), required: formatFeetInches(required) })
+        : say.inTheWay;
+    return name(`in the way: ${i.thing}`, text, [x, y, i.toZ], 2, 'ink');
+  });
+
 /** What is lettered in the 3-D view. */
 export const solidNames = (job: Job, option: Option, plan: Plan | null): SolidName[] => [
   ...panels(job, option, plan),
-  ...(plan ? [...boxes(job, plan), ...counts(plan)] : []),
+  ...(plan ? [...boxes(job, plan), ...inTheWay(job, option, plan), ...counts(plan)] : []),
   ...things(job, option),
 ];

@@ -137,7 +137,7 @@ export const solidBoxes = (job: Job, plan: Plan): Solid[] => {
           model: 'splice-box',
           place: boxPlace(job, box),
           surface: 'new',
-          outline: stroke('profile', 'ink'),
+          outline: stroke('object', 'ink'),
           detail: stroke('thin', 'on-new'),
           faint: false,
         },

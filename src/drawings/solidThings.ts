@@ -28,7 +28,7 @@ const MODEL_OF: Readonly<Record<string, ModelName>> = {
 };
 const ROUND_KINDS: readonly string[] = ['drain', 'flue', 'gas pipe', 'pipe', 'water pipe'];
 /** A thing overhead that is thinner than this hides nothing and is drawn as it is. */
-const THIN_IN = 8;
+const THIN_IN = 5;
 
 const middleOf = (a: Pt, b: Pt): Pt => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 const fromWall = (site: Site, p: Pt): In => {

@@ -56,7 +56,7 @@ export interface Intrusion {
   readonly outline: readonly Pt[];
   readonly fromZ: In;
   readonly toZ: In;
-  /** How far it reaches in: the shorter side of what is inside, along the wall or out from it. */
+  /** How far it reaches in: the shortest side of what is inside, along the wall, out from it or in height. */
   readonly by: In;
 }
 
@@ -70,7 +70,8 @@ const intrusionsOf = (job: Job, option: Option, finding: Finding, face: WallFace
     .map(({ id, kind, outline, fromZ, toZ }) => {
       const inside = clipConvex(outline, shape);
       const { left, right, near, far } = spread(face, inside.length > 0 ? inside : [[0, 0]]);
-      return { id, kind, outline: inside, fromZ, toZ, by: Math.min(right - left, far - near) };
+      const high = finding.rule === DEDICATED ? toZ - fromZ : Math.min(toZ, HEADROOM_IN) - Math.max(fromZ, 0);
+      return { id, kind, outline: inside, fromZ, toZ, by: Math.min(right - left, far - near, high) };
     })
     .filter((s) => s.outline.length >= 3 && area(s.outline) > 0.01);
 };
