@@ -16,6 +16,7 @@ export const CircuitsGrid = () => {
       <GridTools grid={grid} />
       {grid.report && <ReportBox report={grid.report} onClose={grid.dismiss} />}
       {grid.job.cableGroups.length === 0 && <p className={css.hint}>{say.needsGroup}</p>}
+      {!narrow && grid.rows.length === 0 && <p className={css.hint}>{say.empty}</p>}
       {narrow ? <RowForms grid={grid} /> : <GridTable grid={grid} />}
       <BadList grid={grid} />
     </section>
