@@ -75,8 +75,8 @@ export interface Arc extends Item {
 /** A symbol of fixed size on the paper. */
 export interface Sign extends Item {
   readonly item: 'sign';
-  /** into the room: new cable that leaves the wall toward whoever looks at it. */
-  readonly sign: 'splice box' | 'from above' | 'slash' | 'into the room';
+  /** into the room: new cable that leaves the wall toward whoever looks at it · limit: across a cable, where a length ends. */
+  readonly sign: 'splice box' | 'from above' | 'slash' | 'into the room' | 'limit';
   readonly at: Pt;
   /** Direction of what it stands on, degrees. */
   readonly turn: number;

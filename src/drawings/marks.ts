@@ -6,6 +6,13 @@ import type { KeyNote } from './keyNotes';
 import { canOutline } from './oldWork';
 import { middle } from './things';
 
+/** The home runs a finding is about: itself one, those of a circuit, of a row, of a box. */
+export const runsOf = (job: Job, plan: Plan, subject: Id): readonly Id[] => {
+  const group = [...plan.rows, ...plan.boxes].find((g) => g.id === subject);
+  if (group) return group.homeRuns;
+  return job.homeRuns.filter((h) => h.id === subject || h.circuits.includes(subject)).map((h) => h.id);
+};
+
 /** Where a finding's subject is; null where it has no place of its own. */
 const placeOf = (job: Job, option: Option, plan: Plan, subject: Id): Pt3 | null => {
   const enclosure = [option.enclosure, ...job.enclosures].find((e) => e.id === subject);
@@ -19,7 +26,8 @@ const placeOf = (job: Job, option: Option, plan: Plan, subject: Id): Pt3 | null 
   const row = plan.rows.find((r) => r.id === subject);
   const at = row?.path[Math.floor(row.path.length / 2)];
   if (at) return at;
-  const leg = plan.runs.find((r) => r.homeRun === subject)?.legs[0];
+  const legs = plan.runs.find((r) => runsOf(job, plan, subject).includes(r.homeRun))?.legs;
+  const leg = legs?.find((l) => l.cable === 'new') ?? legs?.[0];
   if (leg) return leg.from;
   return subject === 'feeder' ? job.feeder.entersAt : null;
 };

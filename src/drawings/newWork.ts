@@ -1,7 +1,9 @@
 import type { Leg, Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
-import type { Id, Pt, Pt3 } from '../units/types';
-import { inPlan } from './courses';
+import { AFCI_EXEMPT_IN } from '../standards/editionsAfci';
+import { EDITIONS, type Id, type In, type Pt, type Pt3 } from '../units/types';
+import { drawingWords as say } from '../words/en/drawings';
+import { courseLength, inPlan, piece } from './courses';
 import { type Drawn, type Label, type Line, path, ring, SIDES, stroke } from './items';
 import { canOutline } from './oldWork';
 import { longestOfEach, type Stretch, type Trunk, trunksOf } from './trunks';
@@ -70,6 +72,74 @@ export const drawRoutes = (plan: Plan): Drawn[] => {
     ...trunks.map((t) => path('new routes', t.cables.join(' '), [t.from, t.to], stroke('new', 'new'))),
     ...countLabels(trunks),
   ];
+};
+
+/** Rows by their short names, in the order of the plan. */
+export const rowNames = (plan: Plan): ReadonlyMap<Id, string> =>
+  new Map(plan.rows.map((row, i) => [row.id, `R${i + 1}`] as const));
+
+/** The name of each row at its middle, as `see` puts it in the drawing. */
+export const tagRows = (plan: Plan, see: (p: Pt3) => Pt | null): Label[] => {
+  const names = rowNames(plan);
+  return plan.rows.flatMap((row): Label[] => {
+    const half = courseLength(row.path) / 2;
+    const middle = piece(row.path, half, half + 0.01)[0] ?? row.path[0];
+    const at = middle && see(middle);
+    if (!at) return [];
+    return [
+      {
+        item: 'label',
+        id: row.id,
+        layer: 'names',
+        lines: [{ say: names.get(row.id)!, lettering: 'figure', tone: 'new', size: 11 }],
+        rank: 3,
+        must: false,
+        lead: null,
+        places: [6, 16].flatMap((gap) => SIDES.map((side) => ({ at, side, gap }))),
+      },
+    ];
+  });
+};
+
+/** The shortest extension any code year still exempts from arc-fault protection: 6 ft in all of them. */
+const EXEMPT_IN: In = Math.min(...EDITIONS.map((year) => AFCI_EXEMPT_IN[year]));
+
+/** Where the sixth foot of a longer extension ends, with the direction the cable has there. */
+export const limitsOf = (plan: Plan): { readonly from: Pt3; readonly at: Pt3; readonly cable: Id }[] =>
+  plan.runs.flatMap((run) => {
+    if (run.way === 'new home run' || run.codeLength <= EXEMPT_IN) return [];
+    const legs = run.legs.filter((leg) => leg.cable === 'new' && !NOT_DRAWN.includes(leg.by));
+    const course = legs.flatMap((leg, i) => (i === 0 ? [leg.from, leg.to] : [leg.to]));
+    const upTo = piece(course, 0, EXEMPT_IN);
+    const at = upTo.at(-1);
+    const from = upTo.at(-2);
+    return at && from && courseLength(course) > EXEMPT_IN ? [{ from, at, cable: run.homeRun }] : [];
+  });
+
+/** Across each longer extension, where its first 6 ft end: one line for cables that reach it at the same place. */
+export const drawLimits = (plan: Plan, see: (p: Pt3) => Pt | null): Drawn[] => {
+  const seen = new Set<string>();
+  return limitsOf(plan).flatMap(({ from, at }): Drawn[] => {
+    const [a, b] = [see(from), see(at)];
+    const key = b?.map((n) => Math.round(n / 2)).join() ?? '';
+    if (!a || !b || seen.has(key)) return [];
+    seen.add(key);
+    const turn = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
+    const id = `6 ft ${key}`;
+    return [
+      { item: 'sign', sign: 'limit', id, layer: 'new work', at: b, turn },
+      {
+        item: 'label',
+        id,
+        layer: 'names',
+        lines: [{ say: say.sixFeet, lettering: 'small', tone: 'ink', size: 11 }],
+        rank: 3,
+        must: false,
+        lead: null,
+        places: [8, 16].flatMap((gap) => SIDES.map((side) => ({ at: b, side, gap }))),
+      },
+    ];
+  });
 };
 
 /** One home run by itself, when it is selected. */

@@ -1,7 +1,7 @@
 import type { Plan } from '../facts/result';
 import { bounds } from '../geometry/polygon';
 import type { Job, Option } from '../job/schema';
-import type { Id } from '../units/types';
+import type { Id, Pt, Pt3 } from '../units/types';
 import { dimensionPanel, dimensionWalls } from './dimensions';
 import { drawPlanPlaces, type PlacesByFace } from './drawPlaces';
 import { type Drawing, type Drawn, inOrder } from './items';
@@ -9,7 +9,7 @@ import { drawJoists } from './joists';
 import { keyNotes } from './keyNotes';
 import { drawMarks } from './marks';
 import { drawNames } from './names';
-import { drawBoxes, drawNewFeeder, drawNewPanel, drawOneRun, drawRoutes } from './newWork';
+import { drawBoxes, drawLimits, drawNewFeeder, drawNewPanel, drawOneRun, drawRoutes, tagRows } from './newWork';
 import { drawOldFeeder, drawOldPanels, drawOldRuns } from './oldWork';
 import { drawOpenings } from './openings';
 import { drawSpaces } from './spaces';
@@ -24,6 +24,8 @@ export interface DrawingOf {
   /** Where the new panel can go, where that is shown. */
   readonly places?: PlacesByFace | null;
 }
+
+const flat = ([x, y]: Pt3): Pt => [x, y];
 
 /** Seen from above: the room after the finishing, the old work, and an option's new work as far as it is planned. */
 export const planDrawing = (
@@ -54,6 +56,8 @@ export const planDrawing = (
       ...drawNewFeeder(plan),
       ...drawRoutes(plan),
       ...drawBoxes(plan),
+      ...drawLimits(plan, flat),
+      ...(small ? [] : tagRows(plan, flat)),
       ...drawMarks(job, option, plan, keyNotes(plan.findings)),
     );
     if (homeRun !== null) items.push(...drawOneRun(plan, homeRun));

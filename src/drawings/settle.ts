@@ -39,6 +39,7 @@ const CROSSING: Partial<Record<Line['layer'], number>> = {
   'new work': 12,
   overhead: 1.5,
   space: 1,
+  dimensions: 5,
 };
 /** Lettering that may be left out is, where it would stand over more ink than this. */
 const TOO_MUCH_INK = 110;

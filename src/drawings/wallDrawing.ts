@@ -1,12 +1,12 @@
 import type { Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
-import type { In, Pt } from '../units/types';
+import type { Pt, Pt3 } from '../units/types';
 import { BAND, drawWallPlaces } from './drawPlaces';
 import { seeCourse, seePoint } from './elevation';
 import { type Drawing, type Drawn, inOrder, path, stroke } from './items';
 import { keyNotes } from './keyNotes';
 import { drawMarks } from './marks';
-import { coursesOf } from './newWork';
+import { coursesOf, drawLimits } from './newWork';
 import type { DrawingOf } from './planDrawing';
 import { type Unrolled, unroll } from './unroll';
 import { dimensionWallDrawing } from './wallDimensions';
@@ -45,10 +45,11 @@ export const wallDrawing = (
     ...(places ? drawWallPlaces(walls, option, places) : []),
   ];
   if (plan) {
-    const onPanel = (p: readonly [In, In, In]): Pt | null => seePoint(site, walls, p);
+    const see = (p: Pt3): Pt | null => seePoint(site, walls, p);
     items.push(
       ...drawWallSpaces(job, option, plan, walls),
-      ...drawMarks(job, option, plan, keyNotes(plan.findings), onPanel),
+      ...drawMarks(job, option, plan, keyNotes(plan.findings), see),
+      ...drawLimits(plan, see),
     );
     for (const { cable, course } of coursesOf(plan))
       if (cable === homeRun)

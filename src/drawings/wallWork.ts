@@ -69,7 +69,16 @@ const nameCan = (id: string, text: string, outline: readonly Pt[], tone: 'new' |
       { at: c, side: 'above right', gap },
     ]),
   ];
-  return { item: 'label', id, layer: 'names', lines: [quiet(text, tone)], rank, must: true, lead: middle, places };
+  return {
+    item: 'label',
+    id,
+    layer: 'names',
+    lines: [quiet(text, tone)],
+    rank,
+    must: true,
+    lead: [middle[0], c[1]],
+    places,
+  };
 };
 
 /** The new panel in elevation: solid, with the line of its door. */

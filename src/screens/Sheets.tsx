@@ -36,7 +36,7 @@ interface Entry {
 const SHEETS: Readonly<Record<SheetKey, Entry>> = {
   survey: { Sheet: SurveySheet, small: false },
   layout: { Sheet: LayoutSheet, small: false },
-  check: { Sheet: CheckSheet, small: true },
+  check: { Sheet: CheckSheet, small: false },
   price: { Sheet: PriceSheet, small: true },
   closeout: { Sheet: CloseoutSheet, small: true },
 };

@@ -1,14 +1,71 @@
-import { screenWords as say } from '../../words/en/screens';
+import { useMemo } from 'react';
+import { EFFECTS, type KeyNote, keyNotes } from '../../drawings/keyNotes';
+import { checkWords as say } from '../../words/en/check';
+import { screenWords } from '../../words/en/screens';
+import { EffectMark } from '../parts/EffectMark';
+import parts from '../parts/parts.module.css';
 import { AfterNotes } from '../SheetFrame';
 import { useSelected } from '../selected';
+import { useActions, useJobState } from '../session';
 import { Checked } from './Checked';
+import { CodeSettings } from './CodeSettings';
+import css from './check.module.css';
+import { FindingDetail } from './FindingDetail';
+import { FindingDrawing } from './FindingDrawing';
+import { Recorded } from './Recorded';
 
-/** What was checked and holds, what could not be told, what no rule looked at; findings stand in the right column. */
+const count = (notes: readonly KeyNote[]): number => notes.reduce((n, k) => n + k.findings.length, 0);
+
+/** Findings by what they do; the one chosen in the drawing and in full; then the code year, and what was not checked. */
 export const CheckSheet = () => {
   const selected = useSelected();
+  const findings = selected?.plan?.findings;
+  const notes = useMemo(() => (findings ? keyNotes(findings) : []), [findings]);
+  const chosen = useJobState((s) => s.note);
+  const { singleOut } = useActions();
+  const note = notes.find((n) => n.number === chosen) ?? notes[0] ?? null;
   return (
-    <AfterNotes label={say.sheets.check}>
-      {selected?.plan ? <Checked plan={selected.plan} at={selected.at} /> : say.notPlannedYet}
-    </AfterNotes>
+    <>
+      {selected?.plan ? (
+        <div className={css.check}>
+          <fieldset className={css.counts}>
+            <legend className={parts.hidden}>{say.countsTitle}</legend>
+            {EFFECTS.map((effect) => {
+              const some = notes.filter((n) => n.effect === effect);
+              const first = some[0];
+              return (
+                <button
+                  key={effect}
+                  type="button"
+                  disabled={!first}
+                  aria-pressed={note?.effect === effect}
+                  onClick={() => first && singleOut({ note: first.number })}
+                >
+                  <EffectMark effect={effect} size={26} /> <b>{count(some)}</b>
+                  <small>{say.effectShort[effect]}</small>
+                </button>
+              );
+            })}
+          </fieldset>
+          {note ? (
+            <div className={css.one}>
+              <FindingDrawing selected={selected} note={note} />
+              <FindingDetail selected={selected} note={note} notes={notes} />
+            </div>
+          ) : (
+            <p className={parts.empty}>{say.nothing}</p>
+          )}
+        </div>
+      ) : (
+        <p className={parts.empty}>{screenWords.notPlannedYet}</p>
+      )}
+      <AfterNotes label={screenWords.sheets.check}>
+        <div className={css.settings}>
+          <CodeSettings />
+          <Recorded />
+        </div>
+        {selected?.plan && <Checked plan={selected.plan} at={selected.at} />}
+      </AfterNotes>
+    </>
   );
 };

@@ -59,11 +59,17 @@ export const PaintArc = ({ arc, on }: { readonly arc: Arc; readonly on: Paper })
 const BOX = 5;
 const SLASH = 6;
 const INTO = 3.2;
+const LIMIT = 11;
 export const PaintSign = ({ sign, on }: { readonly sign: Sign; readonly on: Paper }) => {
   const [x, y] = on.to(sign.at);
   switch (sign.sign) {
     case 'splice box':
       return <rect data-id={sign.id} x={x - BOX} y={y - BOX} width={2 * BOX} height={2 * BOX} className={css.box} />;
+    case 'limit': {
+      const a = ((-sign.turn - 90) * Math.PI) / 180;
+      const [dx, dy] = [Math.cos(a) * LIMIT, Math.sin(a) * LIMIT];
+      return <line x1={x - dx} y1={y - dy} x2={x + dx} y2={y + dy} className={css.limit} />;
+    }
     case 'into the room':
       return <circle cx={x} cy={y} r={INTO} className={css.intoRoom} />;
     case 'from above':

@@ -45,7 +45,7 @@ export const besideOf = (points: readonly Pt[], by: number): readonly Pt[] => {
   if (by === 0) return points;
   const normal = (p: Pt, q: Pt): Pt => {
     const l = Math.hypot(q[0] - p[0], q[1] - p[1]) || 1;
-    return [-(q[1] - p[1]) / l, (q[0] - p[0]) / l];
+    return [(q[1] - p[1]) / l, -(q[0] - p[0]) / l]; // left of the course, y down
   };
   return points.map((b, i): Pt => {
     const a = points[i - 1];

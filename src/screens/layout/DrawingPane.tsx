@@ -9,6 +9,7 @@ import {
   useState,
 } from 'react';
 import type { Drawing } from '../../drawings/items';
+import type { Bounds } from '../../geometry/polygon';
 import type { Pt } from '../../units/types';
 import { layoutWords as say } from '../../words/en/layout';
 import type { Projection } from '../drawing/projection';
@@ -31,6 +32,8 @@ interface Props {
   readonly focus: Pt | null;
   /** Changes when the focus is to be brought to the middle again. */
   readonly focusKey: string;
+  /** A part of the drawing to be looked at closely, inches; null = nothing of it in particular. */
+  readonly frame?: Bounds | null;
   readonly note: number | null;
   readonly onMark: (number: number) => void;
   readonly onThing: (id: string) => void;
@@ -43,11 +46,30 @@ interface Props {
 const STEP = 1.3;
 const WHEEL = 0.0016;
 const MOVED_PX = 4;
+/** How close a framed part is looked at: not closer than this, with so much around it. */
+const MOST_CLOSE = 5;
+const AROUND_PX = 56;
+const LEAST_FRAME_IN = 48;
 
 /** A drawing that can be panned and zoomed: by wheel, pinch, dragging the paper, keys and buttons. */
 export const DrawingPane = (props: Props) => {
-  const { drawing, number, title, name, alt, fit, margin, focus, focusKey, note, onMark, onThing, beside, over } =
-    props;
+  const {
+    drawing,
+    number,
+    title,
+    name,
+    alt,
+    fit,
+    margin,
+    focus,
+    focusKey,
+    frame = null,
+    note,
+    onMark,
+    onThing,
+    beside,
+    over,
+  } = props;
   const ref = useRef<HTMLElement>(null);
   const size = useSize(ref);
   const [zoom, setZoom] = useState(1);
@@ -100,6 +122,26 @@ export const DrawingPane = (props: Props) => {
     const [x, y] = on.to(focus);
     pane.scrollTo(x - pane.clientWidth / 2, y - pane.clientHeight / 2);
   }, [focusKey, on === null, size]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a frame is looked at when it becomes another one
+  useLayoutEffect(() => {
+    const pane = ref.current;
+    if (!pane || !on || !frame) return;
+    const fits = fitScale(drawing, size, margin, seen);
+    const close = Math.min(
+      MOST_CLOSE,
+      (size.width - 2 * AROUND_PX) / Math.max(frame.maxX - frame.minX, LEAST_FRAME_IN),
+      (size.height - 2 * AROUND_PX) / Math.max(frame.maxY - frame.minY, LEAST_FRAME_IN),
+    );
+    const p: Pt = [(frame.minX + frame.maxX) / 2, (frame.minY + frame.maxY) / 2];
+    hold.current = { p, x: pane.clientWidth / 2, y: pane.clientHeight / 2 };
+    const next = Math.max(1, close / fits);
+    if (next === zoom) {
+      const [x, y] = on.to(p);
+      pane.scrollTo(x - pane.clientWidth / 2, y - pane.clientHeight / 2);
+      hold.current = null;
+    } else setZoom(next);
+  }, [frame?.minX, frame?.minY, frame?.maxX, frame?.maxY, ready]);
 
   useEffect(() => {
     const pane = ref.current;

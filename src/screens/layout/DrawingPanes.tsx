@@ -1,6 +1,8 @@
 import { useDeferredValue, useMemo } from 'react';
 import type { PlacesByFace } from '../../drawings/drawPlaces';
+import { seePoint } from '../../drawings/elevation';
 import { holdInPlan, holdOnWall } from '../../drawings/hold';
+import { keyNotes } from '../../drawings/keyNotes';
 import { canOutline } from '../../drawings/oldWork';
 import { planDrawing } from '../../drawings/planDrawing';
 import { middle } from '../../drawings/things';
@@ -16,6 +18,8 @@ import { useActions, useJobState } from '../session';
 import { DrawingPane } from './DrawingPane';
 import { Lines } from './Lines';
 import css from './layout.module.css';
+import { NoteShapes } from './NoteShapes';
+import { noteFrame } from './noteFrame';
 import { type HeldTo, PanelHandle } from './PanelHandle';
 
 export interface PaneProps {
@@ -42,7 +46,8 @@ const useDrawn = ({ selected }: PaneProps) => {
     const next = runs[(runs.indexOf(homeRun ?? '') + 1) % runs.length];
     if (next !== undefined) singleOut({ homeRun: next === homeRun ? null : next });
   };
-  return { job, option, plan, homeRun, note, onMark, onThing };
+  const keyed = useMemo(() => plan && keyNotes(plan.findings).find((k) => k.number === note), [plan, note]);
+  return { job, option, plan, homeRun, note, keyed: keyed ?? null, onMark, onThing };
 };
 
 const words = { wallEnd: say.wallEnd, against: say.against };
@@ -65,12 +70,16 @@ const Release = () => {
 /** Seen from above; the panel is dragged along any wall. */
 export const PlanPane = (props: PaneProps) => {
   const { selected, places, narrow, onStop } = props;
-  const { job, option, plan, homeRun, note, onMark, onThing } = useDrawn(props);
+  const { job, option, plan, homeRun, note, keyed, onMark, onThing } = useDrawn(props);
   const drawing = useMemo(
     () => planDrawing(job, option, plan, { homeRun, small: narrow, places }),
     [job, option, plan, homeRun, narrow, places],
   );
   const faces = useMemo(() => wallFaces(job.site, 'after'), [job.site]);
+  const frame = useMemo(
+    () => (plan && keyed ? noteFrame(job, option, plan, keyed, ([x, y]) => [x, y]) : null),
+    [job, option, plan, keyed],
+  );
   const outline = canOutline(job, selected.option.enclosure);
   const face = faceOf(faces, selected.option.enclosure.on);
   const hold = ({ p, from, step }: HeldTo) => {
@@ -90,24 +99,27 @@ export const PlanPane = (props: PaneProps) => {
       margin={narrow ? { x: 40, top: 40, bottom: 40 } : { x: 62, top: 60, bottom: 62 }}
       focus={outline && middle(outline)}
       focusKey={focusKeyOf(option)}
+      frame={frame}
       note={note}
       onMark={onMark}
       onThing={onThing}
       beside={<Release />}
-      over={(on) =>
-        outline &&
-        face && (
-          <PanelHandle
-            option={selected.option}
-            on={on}
-            outline={outline}
-            length={face.length}
-            hold={hold}
-            rises={false}
-            onStop={onStop}
-          />
-        )
-      }
+      over={(on) => (
+        <>
+          {keyed && <NoteShapes note={keyed} on={on} />}
+          {outline && face && (
+            <PanelHandle
+              option={selected.option}
+              on={on}
+              outline={outline}
+              length={face.length}
+              hold={hold}
+              rises={false}
+              onStop={onStop}
+            />
+          )}
+        </>
+      )}
     />
   );
 };
@@ -115,12 +127,16 @@ export const PlanPane = (props: PaneProps) => {
 /** The inside walls unrolled; the panel is dragged along them and up and down. */
 export const WallPane = (props: PaneProps) => {
   const { selected, places, narrow, onStop } = props;
-  const { job, option, plan, homeRun, note, onMark, onThing } = useDrawn(props);
+  const { job, option, plan, homeRun, note, keyed, onMark, onThing } = useDrawn(props);
   const drawing = useMemo(
     () => wallDrawing(job, option, plan, { homeRun, small: narrow, places }),
     [job, option, plan, homeRun, narrow, places],
   );
   const walls = useMemo(() => unroll(job), [job]);
+  const frame = useMemo(
+    () => (plan && keyed ? noteFrame(job, option, plan, keyed, (p) => seePoint(job.site, walls, p)) : null),
+    [job, option, plan, keyed, walls],
+  );
   const { enclosure } = selected.option;
   const outline = canOnWall(walls, enclosure);
   const wall = wallOf(walls, enclosure.on);
@@ -143,6 +159,7 @@ export const WallPane = (props: PaneProps) => {
       margin={{ x: 46, top: 34, bottom: 38 }}
       focus={outline && middle(outline)}
       focusKey={focusKeyOf(option)}
+      frame={frame}
       note={note}
       onMark={onMark}
       onThing={onThing}

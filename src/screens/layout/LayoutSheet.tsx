@@ -50,14 +50,17 @@ export const LayoutSheet = () => {
   const selected = useSelected();
   const part = useSheetPart();
   const wide = useMedia(ALL_THREE);
+  const narrow = useMedia(NARROW);
   const { Scene } = useHost();
   const views = VIEWS.filter((v) => (v !== 'scene' && v !== 'all') || (Scene && (v === 'scene' || wide)));
   const view = views.find((v) => v === part) ?? 'both';
   return (
     <>
-      <InTools>
-        <OptionTools />
-      </InTools>
+      {!(narrow && selected) && (
+        <InTools>
+          <OptionTools />
+        </InTools>
+      )}
       {selected && (
         <>
           <InViews>
@@ -77,7 +80,7 @@ export const LayoutSheet = () => {
             </fieldset>
           </InViews>
           <InColumn>
-            <OptionFields selected={selected} />
+            <OptionFields selected={selected} tools={narrow ? <OptionTools /> : null} />
           </InColumn>
           <Drawings selected={selected} view={view} />
           {selected.plan && (

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { clampTo } from '../../drawings/hold';
 import { faceOf, wallFaces } from '../../job/site';
 import { formatFeetInches } from '../../units/length';
@@ -15,8 +16,14 @@ import { ReplacesFields } from './ReplacesFields';
 import { TextField } from './TextField';
 import { useTryEdit } from './useOptionEdit';
 
+interface Props {
+  readonly selected: OptionView;
+  /** Making options, where the tool row has no room for it. */
+  readonly tools: ReactNode;
+}
+
 /** The option shown: its name, where its panel hangs, what it replaces, what is pinned. */
-export const OptionFields = ({ selected }: { readonly selected: OptionView }) => {
+export const OptionFields = ({ selected, tools }: Props) => {
   const job = useJob();
   const tryEdit = useTryEdit();
   const { option } = selected;
@@ -67,6 +74,7 @@ export const OptionFields = ({ selected }: { readonly selected: OptionView }) =>
         <PinList option={option} />
         <OptionEnds option={option} />
       </details>
+      {tools && <div className={css.tools}>{tools}</div>}
     </section>
   );
 };

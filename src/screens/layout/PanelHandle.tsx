@@ -36,6 +36,8 @@ interface Props {
 /** Side of what can be taken hold of, px: as large as a finger where there is one. */
 const LEAST_PX = 28;
 const GRIP = 3.6;
+/** Grips of a panel drawn smaller than this stand outside its corners, so that it is still seen. */
+const SMALL_PX = 22;
 const TREMBLE_PX = 10;
 
 /** The new panel, to be taken hold of: dragged, or moved with the arrow keys. */
@@ -49,6 +51,8 @@ export const PanelHandle = ({ option, on, outline, length, hold, rises, onStop }
   const [w, h] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
   const [x, y] = [(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2];
   const place = option.enclosure.on;
+  const apart = Math.min(w, h) < SMALL_PX ? GRIP + 2 : 0;
+  const grips = corners.map(([cx, cy]): Pt => [cx + Math.sign(cx - x) * apart, cy + Math.sign(cy - y) * apart]);
 
   const pointAt = (event: PointerEvent<HTMLElement>): Pt | null => {
     const paper = event.currentTarget.parentElement?.getBoundingClientRect();
@@ -111,7 +115,7 @@ export const PanelHandle = ({ option, on, outline, length, hold, rises, onStop }
     <>
       <svg className={css.over} width={on.width} height={on.height} aria-hidden="true">
         <path d={pathData(corners, true)} className={held ? css.ghost : css.chosen} />
-        {corners.map((p) => (
+        {grips.map((p) => (
           <rect
             key={p.join()}
             x={p[0] - GRIP}

@@ -10,6 +10,9 @@ export const drawingWords = {
   over: (v: { thing: string }) => `${v.thing} over`,
   newPanel: (v: { spaces: number }) => `new panel, ${v.spaces} spaces`,
   newPanelSpacesUnknown: 'new panel',
+  sixFeet: '6 ft',
+  wallOrCeiling: 'wall or ceiling',
+  noRoom: 'no room',
   intrudes: (v: { thing: string; by: string }) => `${v.thing} ${inches(v.by)} in`,
   wallName: (v: { wall: string; side: string | null }) =>
     v.side === null ? v.wall.replaceAll('-', ' ') : `${v.wall.replaceAll('-', ' ')}, ${v.side}`,
