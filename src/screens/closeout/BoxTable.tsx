@@ -12,7 +12,8 @@ const AT_WALL_IN = 6;
 const placeOf = ({ from, box }: BoxRow): string => {
   if (from === null) return say.boxOn[box.on];
   const v = { wall: say.spoken(from.wall), along: lengthText(from.along), off: lengthText(from.off) };
-  return `${say.boxOn[box.on]}, ${from.off <= AT_WALL_IN ? say.atWall(v) : say.fromWall(v)}`;
+  if (from.off > AT_WALL_IN) return `${say.boxOn[box.on]}, ${say.fromWall(v)}`;
+  return box.on === 'wall' ? say.onWall(v) : `${say.boxOn[box.on]}, ${say.atWall(v)}`;
 };
 
 /** Splice boxes: size, where a tape finds them, fill, and the label of the cover. */

@@ -13,7 +13,7 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
   const job = useJob();
   if (plan.cuts.length === 0) return <p className={css.none}>{say.noCuts}</p>;
   return (
-    <table className={css.table}>
+    <table className={`${css.table} ${css.cuts}`}>
       <caption>{say.cutsTitle}</caption>
       <thead>
         <tr>
@@ -33,7 +33,7 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
           const path = (key: string) => figurePath(at, `cuts/${c}/${key}`);
           return cut.coils.map((coil, k) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: coils have no id; their place in the result is their name
-            <tr key={`${c} ${k}`} className={k === 0 && c > 0 ? css.nextWay : undefined}>
+            <tr key={`${c} ${k}`} className={k > 0 ? css.further : c > 0 ? css.nextWay : undefined}>
               {k === 0 && (
                 <th scope="rowgroup" rowSpan={cut.coils.length} className={css.noWrap}>
                   <Figure path={path('cable')}>{cut.cable}</Figure>

@@ -24,7 +24,7 @@ export const RunsTable = ({
 }) => {
   const job = useJob();
   return (
-    <table className={css.table}>
+    <table className={`${css.table} ${css.runs}`}>
       <caption>{say.runsTitle}</caption>
       <thead>
         <tr>

@@ -32,7 +32,7 @@ export const LineBehind = ({ plan, at, line }: Props) => {
         <small>{line.unit}</small>
       </Field>
       {line.kind !== 'overhead' && line.kind !== 'profit' && line.kind !== 'tax' && (
-        <Field label={say.eachFor({ unit: line.unit === 'each' ? 'piece' : line.unit })}>
+        <Field label={say.eachFor(line)}>
           <Figure path={`${path}/dollarsEach`}>{String(Math.round(line.dollarsEach * 100) / 100)}</Figure>
         </Field>
       )}

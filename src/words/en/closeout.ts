@@ -113,6 +113,7 @@ export const closeoutWords = {
   },
   fromWall: (v: { off: string; wall: string; along: string }) =>
     `${v.off} off the ${v.wall} wall, ${v.along} from its left end`,
+  onWall: (v: { wall: string; along: string }) => `on the ${v.wall} wall, ${v.along} from its left end`,
   atWall: (v: { wall: string; along: string }) => `at the ${v.wall} wall, ${v.along} from its left end`,
   spoken: (id: string): string => id.replace(/[-_]+/g, ' '),
 

@@ -18,7 +18,8 @@ export const priceWords = {
   openLine: (v: { line: string }) => `What is behind ${v.line}`,
   lineTitle: 'Line selected',
   noLine: 'Pick a line to see what is behind it.',
-  eachFor: (v: { unit: string }) => `Dollars a ${v.unit}`,
+  eachFor: (v: { unit: string }) =>
+    ({ h: 'Dollars an hour', ft: 'Dollars a foot', each: 'Dollars each' })[v.unit] ?? `Dollars a ${v.unit}`,
   quantity: 'Quantity',
   behind: (v: { count: number }) => `For ${plural(v.count, 'home run', 'home runs')}`,
   behindWhole: 'For the whole job, no single home run.',
