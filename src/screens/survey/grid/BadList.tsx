@@ -31,7 +31,7 @@ export const ReportBox = ({ report, onClose }: { readonly report: Report; readon
     <div>
       <b>{report.title}</b>
       <ul>
-        {report.lines.map((line) => (
+        {[...new Set(report.lines)].map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
