@@ -2,6 +2,7 @@ import type { Count } from '../calculations/types';
 import type { BoxKind } from '../facts/routing';
 import type { Mills } from '../units/money';
 import { compareText } from '../units/order';
+import { makeRoughPacker } from './roughPacking';
 
 /** What one spliced cable brings into a box: old and new conductors and grounds. Cables with the same key are alike. */
 export interface SpliceLoad {
@@ -52,8 +53,8 @@ export interface Packer {
   floor(counts: readonly number[]): Mills;
 }
 
-/** Up to this many cables at one spot the packing is exact; a larger bank is packed well, not proven. */
-const MOST_EXACT = 24;
+/** Packings of up to this many different remainders are exact; a larger bank is packed well, not proven. */
+const MOST_REMAINDERS = 512;
 const NOISE = 1e-9;
 /** Mills: keeps a bound below what it bounds whatever the rounding of sums. */
 const FLOOR_NOISE = 1e-3;
@@ -83,13 +84,18 @@ export const leastVolume = (load: SpliceLoad, fill: FillOf): number => {
   return alone + grounds;
 };
 
+/** Is a packing of these exact? */
+const isExact = (counts: readonly number[]): boolean =>
+  counts.reduce((product, n) => product * (n + 1), 1) <= MOST_REMAINDERS;
+
 const total = (counts: readonly number[]) => {
   let n = 0;
   for (const c of counts) n += c;
   return n;
 };
 
-interface Kind {
+/** A kind of box with its price and how many cables it takes for the room for hands. */
+export interface Kind {
   readonly box: BoxKind;
   readonly mills: Mills;
   readonly most: number;
@@ -223,51 +229,18 @@ export const makePacker = (
     return kind ? boxOf(kind, counts) : null;
   };
 
-  /** Best fit, then pairs of boxes packed again while that saves money. */
-  const roughly = (counts: readonly number[]): Packing | null => {
-    const boxes: PackedBox[] = [];
-    for (let i = 0; i < counts.length; i++) {
-      for (let n = 0; n < counts[i]!; n++) {
-        const one = oneBox(counts.map((_, j) => (j === i ? 1 : 0)));
-        if (!one) return null;
-        let at = -1;
-        let put = one;
-        let extra = one.mills;
-        boxes.forEach((b, k) => {
-          const grown = oneBox(b.counts.map((c, j) => (j === i ? c + 1 : c)));
-          if (grown && grown.mills - b.mills < extra) {
-            at = k;
-            put = grown;
-            extra = grown.mills - b.mills;
-          }
-        });
-        if (at < 0) boxes.push(put);
-        else boxes[at] = put;
-      }
-    }
-    for (let improved = true; improved; ) {
-      improved = false;
-      for (let a = 0; a < boxes.length && !improved; a++) {
-        for (let b = a + 1; b < boxes.length && !improved; b++) {
-          const pair = counts.map((_, i) => boxes[a]!.counts[i]! + boxes[b]!.counts[i]!);
-          if (total(pair) > MOST_EXACT) continue;
-          const again = exact(pair);
-          if (!again || again.mills >= boxes[a]!.mills + boxes[b]!.mills) continue;
-          boxes.splice(b, 1);
-          boxes.splice(a, 1, ...again.boxes);
-          improved = true;
-        }
-      }
-    }
-    return { mills: boxes.reduce((s, b) => s + b.mills, 0), boxes, exact: false };
-  };
-
+  const roughly = makeRoughPacker({
+    catalogue,
+    fits,
+    oneBox,
+    exact: (counts) => (isExact(counts) ? exact(counts) : null),
+  });
   const rough = new Map<number | string, Packing | null>();
   return {
     types,
     floor,
     pack: (counts) => {
-      if (total(counts) <= MOST_EXACT) return exact(counts);
+      if (isExact(counts)) return exact(counts);
       const code = codeOf(counts);
       const known = rough.get(code);
       if (known !== undefined) return known;
