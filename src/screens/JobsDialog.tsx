@@ -1,8 +1,10 @@
 import type { RefObject } from 'react';
 import { screenWords as say } from '../words/en/screens';
-import { JobsList } from './JobsList';
+import { DemoList } from './DemoList';
 import css from './jobs.module.css';
+import { KeptList } from './KeptList';
 import { LookTools } from './LookTools';
+import { OpenButtons } from './OpenButtons';
 import parts from './parts/parts.module.css';
 import { ThisJob } from './ThisJob';
 
@@ -18,9 +20,15 @@ export const JobsDialog = ({ ref }: { readonly ref: RefObject<HTMLDialogElement 
         </button>
       </div>
       <ThisJob />
-      <JobsList leading={false} onOpened={close} />
+      <div className={css.lists}>
+        <div className={css.buttons}>
+          <OpenButtons leading={false} onOpened={close} />
+        </div>
+        <KeptList onOpened={close} />
+        <DemoList drawn={false} onOpened={close} />
+      </div>
       <section className={css.screen}>
-        <h3 className={css.title}>{say.screenTitle}</h3>
+        <h2 className={css.title}>{say.screenTitle}</h2>
         <div className={css.buttons}>
           <LookTools />
         </div>

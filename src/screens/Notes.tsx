@@ -30,7 +30,7 @@ export const Notes = () => {
     <section className={css.notes} aria-label={say.findingsTitle}>
       {stops === 0 && <p className={css.clear}>{say.noConflict}</p>}
       <ul className={css.counts} aria-label={say.countsTitle}>
-        {EFFECTS.map((effect) => (
+        {EFFECTS.filter((effect) => effect !== 'note').map((effect) => (
           <li key={effect}>
             <EffectMark effect={effect} size={15} /> {countOf(notes, effect)} {say.effectShort[effect]}
           </li>

@@ -7,6 +7,7 @@ import { Notices } from './Notices';
 import { OptionTabs } from './OptionTabs';
 import { PanelFields } from './PanelFields';
 import { PlanningBar } from './PlanningBar';
+import parts from './parts/parts.module.css';
 import { SlotPlace } from './Slots';
 import css from './sheet.module.css';
 import { type SheetKey, sheetNumber } from './sheetKeys';
@@ -34,6 +35,7 @@ export const SheetFrame = ({ sheet, small, children }: Props) => (
         <OptionTabs />
       </section>
       <main className={css.work} aria-label={say.sheets[sheet]}>
+        <h2 className={parts.hidden}>{say.sheets[sheet]}</h2>
         {children}
       </main>
       <aside className={css.column} aria-label={say.columnTitle}>

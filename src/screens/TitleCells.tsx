@@ -15,7 +15,7 @@ export const TitleCells = () => {
   const job = useJob();
   const selected = useSelected();
   const cells: [string, string, boolean][] = [
-    [say.cellJob, job.title || job.id, true],
+    [say.cellJob, job.title || say.untitled, true],
     [say.cellOption, selected ? selected.letter : say.none, false],
     [say.cellCode, isKnown(job.code.edition) ? say.codeYear({ edition: job.code.edition }) : say.codeUnknown, false],
     [say.cellSurvey, say.grade[job.survey.grade], false],

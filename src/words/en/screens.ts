@@ -17,8 +17,8 @@ export const screenWords = {
   toLight: 'Light',
   toField: 'Large controls',
   toDesk: 'Small controls',
-  keysOff: 'Single keys off',
-  keysOn: 'Single keys on',
+  keysOff: 'Single-key shortcuts off',
+  keysOn: 'Single-key shortcuts on',
   screenTitle: 'This screen',
   newJob: 'New job',
   jobTitle: 'Title of this job',
@@ -63,6 +63,7 @@ export const screenWords = {
   keptNote: 'A browser may clear what it keeps. Save the job file for good.',
   remove: 'Remove',
   isOpen: 'open here',
+  untitled: 'Untitled job',
 
   // notices
   notOpened: (v: { name: string }) => `${v.name} was not opened.`,
