@@ -17,6 +17,7 @@ import { DEMOS, demoText } from './demos';
 import { download } from './download';
 import { look, setLook } from './look';
 import { goOffline, onUpdate } from './offline';
+import { ScenePane } from './ScenePane';
 import { remember, remembered } from './tab';
 
 const store = createJobStore({
@@ -40,6 +41,7 @@ const host: Host = {
   setLook,
   newJobText: () => saveJob(blankJob({ id: crypto.randomUUID(), on: new Date().toISOString().slice(0, 10) })),
   onUpdate,
+  Scene: ScenePane,
   timeOfDay: (iso) => new Date(iso).toLocaleTimeString('en-US', { hour: 'numeric', minute: '2-digit' }),
 };
 
