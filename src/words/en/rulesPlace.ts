@@ -1,3 +1,6 @@
+/** A length of nothing is said in words. */
+const isNothing = (clear: string): boolean => clear === `0'-0"`;
+
 /** Sentences of the rules about where a panel may hang. Lengths arrive as feet and inches; `things` are kinds of obstacles or walls. */
 export const placeWords = {
   noWall: () => 'The wall this panel hangs on does not stand after the finishing.',
@@ -12,12 +15,16 @@ export const placeWords = {
   depthHolds: (v: { clear: string | null }) =>
     v.clear === null ? 'Nothing stands in front of the panel.' : `${v.clear} clear in front of the panel.`,
   depthFails: (v: { clear: string; things: string }) =>
-    `Only ${v.clear} clear in front of the panel: ${v.things} in the way.`,
+    isNothing(v.clear)
+      ? `Nothing clear in front of the panel: ${v.things} in the way.`
+      : `Only ${v.clear} clear in front of the panel: ${v.things} in the way.`,
 
   widthHolds: (v: { clear: string | null }) =>
     v.clear === null ? 'Wide enough beside the panel.' : `${v.clear} clear in width at full depth.`,
   widthFails: (v: { clear: string; things: string }) =>
-    `Only ${v.clear} clear in width around the panel: ${v.things} in the way.`,
+    isNothing(v.clear)
+      ? `No clear width around the panel: ${v.things} in the way.`
+      : `Only ${v.clear} clear in width around the panel: ${v.things} in the way.`,
   doorFails: (v: { things: string }) => `The panel door cannot open to 90°: ${v.things} in the way.`,
   doorUnknown: () => 'Whether the panel door opens to 90° depends on its hinge side, which is not known.',
   doorLook: () => 'Choose the hinge side; open the door of the panel where it will hang.',
@@ -32,7 +39,9 @@ export const placeWords = {
     `${v.clear} of headroom: allowed only because the house exists and the panel is not over 200 A.`,
   heightLook: () => 'Ask the inspector whether the headroom exception holds for a panel in a new spot.',
   heightFails: (v: { clear: string; things: string }) =>
-    `Only ${v.clear} of headroom in front of the panel: ${v.things}.`,
+    isNothing(v.clear)
+      ? `No headroom in front of the panel: ${v.things}.`
+      : `Only ${v.clear} of headroom in front of the panel: ${v.things}.`,
   heightUnknown: () => 'The headroom exception hangs on the rating of the panel, which is not known.',
 
   sixHolds: (v: { out: string }) => `Electrical equipment above or below stands out ${v.out} past the front.`,
