@@ -3,17 +3,30 @@ import type { Plan } from '../../facts/result';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { Figure } from '../parts/Figure';
 import { Length } from '../parts/Length';
-import { lengthText } from '../parts/lengthParts';
 import { figurePath, useJob } from '../selected';
 import css from './papers.module.css';
 
 /** Nearer than this a box is at the wall, not off it. */
 const AT_WALL_IN = 6;
-const placeOf = ({ from, box }: BoxRow): string => {
+const Place = ({ row: { from, box } }: { readonly row: BoxRow }) => {
   if (from === null) return say.boxOn[box.on];
-  const v = { wall: say.spoken(from.wall), along: lengthText(from.along), off: lengthText(from.off) };
-  if (from.off > AT_WALL_IN) return `${say.boxOn[box.on]}, ${say.fromWall(v)}`;
-  return box.on === 'wall' ? say.onWall(v) : `${say.boxOn[box.on]}, ${say.atWall(v)}`;
+  const v = { wall: say.spoken(from.wall) };
+  const along = (
+    <>
+      <Length inches={from.along} /> {say.fromLeft}
+    </>
+  );
+  if (from.off > AT_WALL_IN)
+    return (
+      <>
+        {say.boxOn[box.on]}, <Length inches={from.off} /> {say.offWall(v)} {along}
+      </>
+    );
+  return (
+    <>
+      {box.on === 'wall' ? say.onWall(v) : `${say.boxOn[box.on]}, ${say.atWall(v)}`} {along}
+    </>
+  );
 };
 
 /** Splice boxes: size, where a tape finds them, fill, and the label of the cover. */
@@ -53,7 +66,9 @@ export const BoxTable = ({ plan, at }: { readonly plan: Plan; readonly at: numbe
               <td>
                 <Figure path={path('material')}>{box.material}</Figure>
               </td>
-              <td className={css.where}>{placeOf(row)}</td>
+              <td className={css.where}>
+                <Place row={row} />
+              </td>
               <td className={css.right}>
                 <Figure path={path('at/2')}>
                   <Length inches={box.at[2]} />

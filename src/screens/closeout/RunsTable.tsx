@@ -72,21 +72,30 @@ export const RunsTable = ({
               <td className={css.noWrap}>{row.rows}</td>
               <td className={css.right}>
                 {fresh && (
-                  <Figure path={path('codeLength')}>
-                    <Length inches={run.codeLength} />
-                  </Figure>
+                  <>
+                    <span className={css.narrow}>{say.codeLength} </span>
+                    <Figure path={path('codeLength')}>
+                      <Length inches={run.codeLength} />
+                    </Figure>
+                  </>
                 )}
               </td>
               <td className={css.strong}>
                 {fresh && (
-                  <Figure path={path('cutLength')}>
-                    <Length inches={run.cutLength} />
-                  </Figure>
+                  <>
+                    <span className={css.narrow}>{say.cutLength} </span>
+                    <Figure path={path('cutLength')}>
+                      <Length inches={run.cutLength} />
+                    </Figure>
+                  </>
                 )}
               </td>
               <td>
                 {row.afci && row.afci.required !== 'no' && (
-                  <span data-afci={row.afci.required}>{say.afciSays[row.afci.required]}</span>
+                  <>
+                    <span className={css.narrow}>{say.afci} </span>
+                    {say.afciSays[row.afci.required]}
+                  </>
                 )}
               </td>
               {ticks &&

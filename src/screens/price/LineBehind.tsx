@@ -11,7 +11,7 @@ import css from './lines.module.css';
 interface Props {
   readonly plan: Plan;
   readonly at: number;
-  readonly line: Line | undefined;
+  readonly line: Line;
 }
 
 /** What is behind the line that was picked: the home runs it is for, and the rule that asks for it. */
@@ -19,7 +19,6 @@ export const LineBehind = ({ plan, at, line }: Props) => {
   const job = useJob();
   const singled = useJobState((s) => s.homeRun);
   const { singleOut } = useActions();
-  if (!line) return <p className={css.none}>{say.noLine}</p>;
   const path = figurePath(at, `price/lines/${plan.price.lines.indexOf(line)}`);
   const asked = plan.findings.find((f) => f.rule === line.rule);
   return (

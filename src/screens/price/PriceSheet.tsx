@@ -19,16 +19,15 @@ export const PriceSheet = () => {
   const [line, setLine] = useState<string | null>(null);
   const wide = useWide();
   const plan = selected?.plan;
-  const behind = selected && plan && (
-    <LineBehind plan={plan} at={selected.at} line={plan.price.lines.find((l) => l.id === line)} />
-  );
+  const picked = plan?.price.lines.find((l) => l.id === line);
+  const behind = selected && plan && picked && <LineBehind plan={plan} at={selected.at} line={picked} />;
   return (
     <>
       <OptionsTable />
       <AdviceStrip />
       {selected && plan && (
         <>
-          {wide && <InColumn>{behind}</InColumn>}
+          {wide && behind && <InColumn>{behind}</InColumn>}
           <AfterNotes label={say.linesBehind}>
             <div className={css.pair}>
               <LinesTable

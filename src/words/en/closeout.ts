@@ -111,10 +111,11 @@ export const closeoutWords = {
     'new panel': 'in the new panel',
     wireway: 'in the wireway',
   },
-  fromWall: (v: { off: string; wall: string; along: string }) =>
-    `${v.off} off the ${v.wall} wall, ${v.along} from its left end`,
-  onWall: (v: { wall: string; along: string }) => `on the ${v.wall} wall, ${v.along} from its left end`,
-  atWall: (v: { wall: string; along: string }) => `at the ${v.wall} wall, ${v.along} from its left end`,
+  /** Between the two lengths of a place: off a wall, then along it. */
+  offWall: (v: { wall: string }) => `off the ${v.wall} wall,`,
+  atWall: (v: { wall: string }) => `at the ${v.wall} wall,`,
+  onWall: (v: { wall: string }) => `on the ${v.wall} wall,`,
+  fromLeft: 'from its left end',
   spoken: (id: string): string => id.replace(/[-_]+/g, ' '),
 
   // directory

@@ -17,7 +17,6 @@ export const priceWords = {
   hour: 'h',
   openLine: (v: { line: string }) => `What is behind ${v.line}`,
   lineTitle: 'Line selected',
-  noLine: 'Pick a line to see what is behind it.',
   eachFor: (v: { unit: string }) =>
     ({ h: 'Dollars an hour', ft: 'Dollars a foot', each: 'Dollars each' })[v.unit] ?? `Dollars a ${v.unit}`,
   quantity: 'Quantity',
