@@ -3,6 +3,7 @@ import { EFFECTS, type KeyNote, keyNotes } from '../drawings/keyNotes';
 import type { Effect } from '../facts/result';
 import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
+import { FirstSteps } from './FirstSteps';
 import { NoteRow } from './NoteRow';
 import { EffectMark } from './parts/EffectMark';
 import { useSelected } from './selected';
@@ -16,7 +17,7 @@ export const Notes = () => {
   const findings = selected?.plan?.findings;
   const notes = useMemo(() => (findings ? keyNotes(findings) : []), [findings]);
   const [open, setOpen] = useState<Effect | null>(null);
-  if (!selected) return null;
+  if (!selected) return <FirstSteps />;
   if (!findings)
     return (
       <section className={css.notes} aria-label={say.findingsTitle}>

@@ -2,9 +2,9 @@ import { screenWords as say } from '../words/en/screens';
 import parts from './parts/parts.module.css';
 import { useStale } from './selected';
 import { useJobState } from './session';
-import css from './strip.module.css';
+import css from './tools.module.css';
 
-/** How far the planner is, and whether the figures shown are still those from before the last edit. */
+/** How far the planner is, in the tool row, and whether the figures shown are still those from before the last edit. */
 export const PlanningBar = () => {
   const planning = useJobState((s) => s.planning);
   const stale = useStale();
@@ -15,9 +15,9 @@ export const PlanningBar = () => {
       ? say.planned
       : '';
   return (
-    <p className={working || stale ? css.working : parts.hidden} role="status">
+    <span className={working ? css.planning : parts.hidden} role="status">
       {text}
-      {stale && <> {say.staleFigures}</>}
-    </p>
+      {stale && <span className={parts.hidden}> {say.staleFigures}</span>}
+    </span>
   );
 };

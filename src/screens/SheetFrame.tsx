@@ -6,7 +6,6 @@ import { Notes } from './Notes';
 import { Notices } from './Notices';
 import { OptionTabs } from './OptionTabs';
 import { PanelFields } from './PanelFields';
-import { PlanningBar } from './PlanningBar';
 import parts from './parts/parts.module.css';
 import { SlotPlace } from './Slots';
 import css from './sheet.module.css';
@@ -29,7 +28,6 @@ export const SheetFrame = ({ sheet, small, children }: Props) => (
       <div className={css.top}>
         <Tools />
         <Notices />
-        <PlanningBar />
       </div>
       <section className={css.tabs} aria-label={say.optionsTitle}>
         <OptionTabs />

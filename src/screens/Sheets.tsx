@@ -1,4 +1,5 @@
 import { type ComponentType, useEffect, useMemo } from 'react';
+import { screenWords as say } from '../words/en/screens';
 import { Crash } from './Crash';
 import { CheckSheet } from './check/CheckSheet';
 import { CloseoutSheet } from './closeout/CloseoutSheet';
@@ -43,9 +44,9 @@ const SHEETS: Readonly<Record<SheetKey, Entry>> = {
 
 /** The open sheet of the job in its frame: the one in the address, else where the job stands. */
 export const Sheets = () => {
-  const planned = useJob().options.length > 0;
+  const { title, options } = useJob();
   const openKey = useJobState((s) => s.openKey);
-  const key = useSheetKey() ?? (planned ? 'layout' : 'survey');
+  const key = useSheetKey() ?? (options.length > 0 ? 'layout' : 'survey');
   const { Sheet, small } = SHEETS[key];
   const keys = useMemo(
     () => Object.fromEntries(SHEET_KEYS.map((name) => [String(sheetNumber(name)), () => goToSheet(name)])),
@@ -59,6 +60,7 @@ export const Sheets = () => {
   }, [key, openKey]);
   return (
     <SlotsProvider>
+      <title>{say.pageTitle({ number: sheetNumber(key), sheet: say.sheets[key], job: title || say.untitled })}</title>
       <SheetFrame sheet={key} small={small}>
         {/* a sheet that fails leaves the others usable */}
         <Crash key={key} rescue={rescue}>

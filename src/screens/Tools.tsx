@@ -2,10 +2,12 @@ import { useRef } from 'react';
 import { screenWords as say } from '../words/en/screens';
 import { JobsDialog } from './JobsDialog';
 import { Keeping } from './Keeping';
+import { PlanningBar } from './PlanningBar';
 import parts from './parts/parts.module.css';
 import { SlotPlace } from './Slots';
 import { useActions, useJobState } from './session';
 import css from './tools.module.css';
+import { useUndoKeys } from './useUndoKeys';
 
 /** The way to all jobs; where there is room for it, which one is open and when it was kept. */
 const JobsTool = () => {
@@ -20,6 +22,7 @@ const JobsTool = () => {
       <button type="button" className={css.jobs} onClick={open}>
         {say.jobs}
       </button>
+      <PlanningBar />
       <Keeping />
       <JobsDialog ref={dialog} />
     </>
@@ -31,6 +34,7 @@ const Undo = () => {
   const { undo, redo } = useActions();
   const back = history?.past.at(-1)?.name;
   const again = history?.future.at(-1)?.name;
+  useUndoKeys(undo, redo);
   return (
     <span className={css.undo}>
       <button type="button" className={parts.tool} disabled={back === undefined} onClick={undo}>

@@ -2,7 +2,8 @@ import { useEffect } from 'react';
 import { useHost } from './session';
 
 /** Where typed characters are the person's own. */
-const TYPING = 'input, textarea, select, [contenteditable], [role=grid], [role=spinbutton], dialog';
+export const TYPING =
+  'input:not([type=radio], [type=checkbox]), textarea, select, [contenteditable], [role=grid], [role=spinbutton], dialog';
 
 /**
  * Single keys, as on the sheet: `{ '1': … }`. Not while something is being typed, nor with a modifier, nor where the

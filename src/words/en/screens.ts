@@ -39,6 +39,8 @@ export const screenWords = {
     issued: (v: { count: number }) => (v.count === 0 ? 'not issued' : `${v.count} issued`),
   },
   noOption: 'No option yet.',
+  thenOption: 'Then make an option on sheet 2:',
+  pageTitle: (v: { number: number; sheet: string; job: string }) => `${v.number} ${v.sheet} · ${v.job}`,
   none: 'none',
   columnTitle: 'Option and what it comes to',
   optionsTitle: 'Options',
@@ -83,7 +85,7 @@ export const screenWords = {
   repaired: (v: { count: number }) => `The file was opened with ${plural(v.count, 'change', 'changes')}:`,
   updateReady: 'A new version of the program is ready.',
   loadUpdate: 'Change over',
-  planning: (v: { done: number; of: number }) => `Planning: ${v.done} of ${v.of} steps done.`,
+  planning: (v: { done: number; of: number }) => `Planning: ${v.done} of ${v.of}`,
   planned: 'Planned.',
   staleFigures: 'The figures shown are from before the last edit.',
 

@@ -1,0 +1,25 @@
+import { screenWords as say } from '../words/en/screens';
+import css from './column.module.css';
+import { WithTerms } from './parts/Term';
+import { sheetAddress } from './sheetHash';
+
+/** In place of panel and notes while the job has no option: what to measure first, and where to go on. */
+export const FirstSteps = () => (
+  <section className={css.section} aria-labelledby="first-title">
+    <h2 id="first-title" className={css.heading}>
+      {say.measureTitle}
+    </h2>
+    <ol className={css.first}>
+      {say.measureFirst.map((text) => (
+        <li key={text}>
+          <span>
+            <WithTerms text={text} />
+          </span>
+        </li>
+      ))}
+    </ol>
+    <p>
+      {say.thenOption} <a href={sheetAddress('layout')}>{say.sheets.layout}</a>
+    </p>
+  </section>
+);
