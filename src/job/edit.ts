@@ -1,6 +1,6 @@
 import type { Id, In, Pt } from '../units/types';
 import { jobWords } from '../words/en/job';
-import { fromPointer } from './pointer';
+import { fromPointer, stepInto } from './pointer';
 import type { Job, OnWall, Option } from './schema';
 
 /** A change to a job as plain data, replayable; ids are made by the caller. `path` and `list` are JSON pointers into the job. */
@@ -46,6 +46,10 @@ export type Edit =
   /** An option's title, or the job's where `option` is null. */
   | { readonly edit: 'rename'; readonly option: Id | null; readonly title: string };
 
+const idOf = (record: unknown): string | null => {
+  const id = stepInto(record, 'id');
+  return typeof id === 'string' ? id : null;
+};
 const lastStep = (pointer: string): string => fromPointer(pointer)?.at(-1) ?? pointer;
 
 /** The last key of a field that is a word; `on` and `at` say nothing by themselves. */
@@ -77,7 +81,7 @@ export const editName = (edit: Edit, job?: Pick<Job, 'options'>): string => {
     case 'move partition':
       return words.moveWall({ wall: edit.wall });
     case 'add record':
-      return words.addRecord({ list: lastStep(edit.list) });
+      return words.addRecord({ list: lastStep(edit.list), id: idOf(edit.record) });
     case 'remove record':
       return words.removeRecord({ list: lastStep(edit.list), id: edit.id });
     case 'move panel':

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { dependents } from '../../job/dependents';
 import { surveyWords as say } from '../../words/en/survey';
-import { thingName } from '../parts/names';
 import { useJob } from '../selected';
 import { useActions } from '../session';
+import { nameOf } from './nameOf';
 import type { Ref } from './ref';
 import { useSheet } from './sheetState';
 import css from './survey.module.css';
@@ -24,12 +24,12 @@ export const RemoveThing = ({ of }: { readonly of: Ref }) => {
   };
   if (asking && others.length > 0)
     return (
-      <div role="alertdialog" aria-label={say.removeQuestion({ id: of.id })} className={css.question}>
-        <p>{say.removeQuestion({ id: of.id })}</p>
+      <div role="alertdialog" aria-label={say.removeQuestion({ id: nameOf(of) })} className={css.question}>
+        <p>{say.removeQuestion({ id: nameOf(of) })}</p>
         <ul>
           {others.map((o) => (
             <li key={`${o.list} ${o.id}`}>
-              {NAMED[o.list] ?? o.list} <b>{thingName(job, o.id)}</b>
+              {NAMED[o.list] ?? o.list} <b>{nameOf(o)}</b>
             </li>
           ))}
         </ul>

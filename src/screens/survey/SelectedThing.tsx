@@ -1,13 +1,13 @@
 import { courseLength } from '../../drawings/courses';
-import { formatFeetInches } from '../../units/length';
 import { surveyWords as say } from '../../words/en/survey';
-import { thingName } from '../parts/names';
+import { lengthText } from '../parts/lengthParts';
 import { useJob } from '../selected';
 import { courseField, setField } from './drag';
 import fields from './fields/fields.module.css';
 import { PointsField } from './fields/PointsField';
 import { StretchesField } from './fields/StretchesField';
 import { TailsField } from './fields/TailsField';
+import { kindOf, nameOf } from './nameOf';
 import { RemoveThing } from './RemoveThing';
 import { fieldValue, pointerOf, type Ref } from './ref';
 import { useSheet } from './sheetState';
@@ -16,7 +16,6 @@ import { ThingGroups } from './ThingGroups';
 import { useChange } from './useChange';
 import { WallExtras } from './WallExtras';
 
-const NAMED: Readonly<Record<string, string>> = { ...say.one, '': '' };
 const DEEP = ['/cableGroups', ''];
 const FEWEST: Readonly<Record<string, number>> = { '/cableGroups': 2, '': 0 };
 
@@ -49,7 +48,7 @@ const GroupExtras = ({ of }: { readonly of: Ref }) => {
   return (
     <>
       <p className={css.say}>
-        {say.runLength} <b>{formatFeetInches(whole)}</b>
+        {say.runLength} <b>{lengthText(whole)}</b>
       </p>
       <h3 className={fields.head}>{say.stretchesTitle}</h3>
       <StretchesField
@@ -76,11 +75,11 @@ export const SelectedThing = () => {
       </section>
     );
   const isWall = of.list === '/site/outline' || of.list === '/site/partitions';
-  const title = of.list === '' ? say.parts[of.id as keyof typeof say.parts] : thingName(job, of.id);
+  const title = nameOf(of);
   return (
     <section className={css.section} aria-label={say.selected({ what: title })}>
       <h2>
-        {title} <small>{title === NAMED[of.list] ? of.id : NAMED[of.list]}</small>
+        {title} <small>{kindOf(job, of)}</small>
       </h2>
       {/* typed but not taken belongs to one thing only */}
       <div key={`${of.list} ${of.id}`}>

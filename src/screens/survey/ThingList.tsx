@@ -1,13 +1,12 @@
-import type { Job } from '../../job/schema';
 import { surveyWords as say } from '../../words/en/survey';
-import { thingName } from '../parts/names';
 import { useJob } from '../selected';
+import { nameOf } from './nameOf';
 import { LISTS, PARTS, part, type Ref, recordsOf, sameRef } from './ref';
 import { useSheet } from './sheetState';
 import css from './survey.module.css';
 import { unknownFields } from './unknowns';
 
-const Item = ({ of, name }: { readonly of: Ref; readonly name: string }) => {
+const Item = ({ of }: { readonly of: Ref }) => {
   const job = useJob();
   const { now, set } = useSheet();
   const open = unknownFields(job, of).length;
@@ -18,7 +17,7 @@ const Item = ({ of, name }: { readonly of: Ref; readonly name: string }) => {
         aria-pressed={sameRef(now.selected, of)}
         onClick={() => set({ selected: of, tool: 'select', taken: null })}
       >
-        <span>{name}</span>
+        <span>{nameOf(of)}</span>
         {open > 0 && <small className={css.dotted}>{say.notKnownCount({ n: open })}</small>}
       </button>
     </li>
@@ -34,31 +33,24 @@ export const ThingList = () => {
       {LISTS.map((list) => {
         const records = recordsOf(job, list);
         return records.length === 0 ? null : (
-          <div key={list}>
+          <div key={list} className={css.kind}>
             <h3>{say.lists[list]}</h3>
             <ul>
               {records.map(({ id }) => (
-                <Item key={id} of={{ list, id }} name={sayName(job, list, id)} />
+                <Item key={id} of={{ list, id }} />
               ))}
             </ul>
           </div>
         );
       })}
-      <div>
+      <div className={css.kind}>
         <h3>{say.houseTitle}</h3>
         <ul>
           {PARTS.map((p) => (
-            <Item key={p} of={part(p)} name={say.parts[p]} />
+            <Item key={p} of={part(p)} />
           ))}
         </ul>
       </div>
     </section>
   );
-};
-
-/** Several of one kind are told apart by their ids. */
-const sayName = (job: Job, list: string, id: string): string => {
-  const name = thingName(job, id);
-  const alike = recordsOf(job, list).filter((r) => thingName(job, r.id) === name).length;
-  return alike > 1 ? `${name} (${id})` : name;
 };

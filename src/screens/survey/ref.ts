@@ -18,6 +18,7 @@ export const LISTS = [
   '/enclosures',
   '/cableGroups',
   '/site/sleeves',
+  '/house/loads',
 ] as const;
 export type List = (typeof LISTS)[number];
 /** Parts of the job there is one of, by pointer. */

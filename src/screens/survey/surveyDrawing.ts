@@ -20,6 +20,7 @@ import { drawOutline, drawPartitions, wallQuads } from '../../drawings/walls';
 import { type Bounds, bounds, pointToSegment } from '../../geometry/polygon';
 import type { Job } from '../../job/schema';
 import { isKnown, type Pt } from '../../units/types';
+import { nameWords } from '../../words/en/names';
 
 /** Points of the paper between the lines a bundle of cables is drawn with. */
 const BESIDE = 2.2;
@@ -32,7 +33,7 @@ const drawPanels = (job: Job): Drawn[] =>
       item: 'label',
       id: e.id,
       layer: 'names',
-      lines: [{ say: e.id, lettering: 'small', tone: 'ink-2', size: 11.5 }],
+      lines: [{ say: nameWords.spoken(e.id), lettering: 'small', tone: 'ink-2', size: 11.5 }],
       rank: 2,
       must: true,
       lead: middle(outline),

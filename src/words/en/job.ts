@@ -119,7 +119,7 @@ export const jobWords = {
   },
   edits: {
     setValue: (v: { key: string }) => `Change ${v.key}`,
-    addRecord: (v: { list: string }) => `Add to ${v.list}`,
+    addRecord: (v: { list: string; id: string | null }) => (v.id === null ? `Add to ${v.list}` : `Add ${v.id}`),
     removeRecord: (v: { list: string; id: string }) => `Remove ${v.id} from ${v.list}`,
     setField: (v: { field: string; id: string }) => `Change ${v.field} of ${v.id}`,
     removeTogether: (v: { id: string }) => `Remove ${v.id} and what hangs on it`,

@@ -61,7 +61,7 @@ export const PointsField = ({ points, least, deep, onSet }: Props) => {
           ))}
         </tbody>
       </table>
-      <button type="button" className={css.ask} onClick={() => onSet([...points, last.with(0, last[0]! + 12)])}>
+      <button type="button" className={css.more} onClick={() => onSet([...points, last.with(0, last[0]! + 12)])}>
         {say.addPoint}
       </button>
     </>

@@ -26,14 +26,14 @@ export const StretchesField = ({ stretches, whole, onSet }: Props) => (
           value={to}
           onSet={(value) => onSet(stretches.with(i, [from, value as number]))}
         />
-        <button type="button" className={css.ask} onClick={() => onSet(stretches.toSpliced(i, 1))}>
+        <button type="button" className={css.more} onClick={() => onSet(stretches.toSpliced(i, 1))}>
           {say.removeStretch({ n: i + 1 })}
         </button>
       </div>
     ))}
     <button
       type="button"
-      className={css.ask}
+      className={css.more}
       onClick={() => onSet([...stretches, [stretches.at(-1)?.[1] ?? 0, whole]])}
     >
       {say.addStretch}

@@ -25,16 +25,16 @@ export const TypedField = ({ spec, brief, value, onSet }: Props) => {
     setRefusal(null);
   }
   const unknown = value === 'unknown';
-  const put = (next: unknown): void => {
-    const reason = onSet(next);
+  const refused = (reason: string | null): boolean => {
     setRefusal(reason);
     if (reason === null) setTyped(null);
+    return reason !== null;
   };
-  const set = (): void => {
-    if (typed === null) return;
+  /** Is what was typed refused? */
+  const set = (): boolean => {
+    if (typed === null) return false;
     const read = readTyped(spec, typed);
-    if (read.ok) put(read.value);
-    else setRefusal(read.error);
+    return refused(read.ok ? onSet(read.value) : read.error);
   };
   return (
     <div className={refusal !== null ? css.refused : unknown && typed === null ? css.unknown : css.field}>
@@ -55,7 +55,7 @@ export const TypedField = ({ spec, brief, value, onSet }: Props) => {
         onFocus={(e) => e.target.select()}
         onBlur={set}
         onKeyDown={(e) => {
-          if (e.key === 'Enter') set();
+          if (e.key === 'Enter' && set()) e.preventDefault(); // a form around it does not go on with the value before
           if (e.key === 'Escape') {
             setTyped(null);
             setRefusal(null);
@@ -68,7 +68,7 @@ export const TypedField = ({ spec, brief, value, onSet }: Props) => {
           className={css.ask}
           aria-label={say.setUnknown({ label: spec.label })}
           title={say.notKnown}
-          onClick={() => put('unknown')}
+          onClick={() => refused(onSet('unknown'))}
         >
           ?
         </button>

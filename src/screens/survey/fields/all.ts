@@ -1,5 +1,5 @@
 import type { Ref } from '../ref';
-import { CODE, FEEDER, GROUP, HOUSE, PANEL, TAILS } from './oldWork';
+import { CODE, FEEDER, GROUP, HOUSE, LOAD, PANEL, TAILS } from './oldWork';
 import { AREA, BAY, FRAMING, OBSTACLE, OPENING, PARTITION, SLEEVE, SURVEY, WALL } from './site';
 import type { Group, Spec } from './spec';
 
@@ -12,6 +12,7 @@ const BY_LIST: Readonly<Record<string, readonly Group[]>> = {
   '/site/bays': BAY,
   '/site/obstacles': OBSTACLE,
   '/site/sleeves': SLEEVE,
+  '/house/loads': LOAD,
   '/enclosures': PANEL,
   '/cableGroups': GROUP,
 };

@@ -55,6 +55,27 @@ export const TAILS: readonly Spec[] = [
   length('/tails/ground', f.tailGround, U),
 ];
 
+/** Kinds of large loads, as job files name them. */
+export const LOAD_KINDS = [
+  'dishwasher',
+  'disposal',
+  'microwave',
+  'water heater',
+  'dryer',
+  'range',
+  'oven',
+  'cooktop',
+  'air conditioner',
+  'heat pump',
+  'electric heat',
+  'EV charger',
+  'pump',
+  'other',
+] as const;
+export const LOAD: readonly Group[] = [
+  group(null, words(...LOAD_KINDS)('/kind', f.kind), count('/va', f.va, U), yesNo('/onPanel', f.onPanel, U)),
+];
+
 export const CODE: readonly Group[] = [
   group(
     say.parts['/code'],

@@ -1,13 +1,13 @@
-import { formatFeetInches } from '../../../units/length';
 import type { Pt } from '../../../units/types';
 import { surveyWords as say } from '../../../words/en/survey';
+import { lengthText } from '../../parts/lengthParts';
 import parts from '../../parts/parts.module.css';
 import { useActions } from '../../session';
 import { useSheet } from '../sheetState';
 import { type Closing as Closed, closedStraight, closing, lengthsOf, namedWalls, spread, wentLeft } from '../traverse';
 import css from './panels.module.css';
 
-const feet = (inches: number) => formatFeetInches(Math.abs(inches), 16);
+const feet = (inches: number) => lengthText(Math.abs(inches));
 
 const Says = ({ state, gap, miss, limit }: Closed) => {
   if (state === 'open') return <p>{say.openYet}</p>;

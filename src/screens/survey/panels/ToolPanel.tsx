@@ -1,9 +1,11 @@
+import { useState } from 'react';
 import { roomOutline } from '../../../job/site';
 import { screenWords } from '../../../words/en/screens';
 import { surveyWords as say } from '../../../words/en/survey';
 import parts from '../../parts/parts.module.css';
 import { useJob } from '../../selected';
 import { ChoiceField } from '../fields/ChoiceField';
+import { LOAD_KINDS } from '../fields/oldWork';
 import {
   CAN_WIDTH,
   newArea,
@@ -14,7 +16,7 @@ import {
   type OpeningKind,
   openingWidth,
 } from '../placing';
-import { PARTS, part } from '../ref';
+import { freshId, PARTS, part } from '../ref';
 import { useSheet } from '../sheetState';
 import { ThingGroups } from '../ThingGroups';
 import { useAdd } from '../useAdd';
@@ -110,8 +112,38 @@ const PartitionPanel = () => {
   );
 };
 
+const LoadForm = () => {
+  const job = useJob();
+  const add = useAdd();
+  const [kind, setKind] = useState<string>(LOAD_KINDS[0]);
+  return (
+    <div className={css.narrow}>
+      <h3 className={css.head}>{say.loadsTitle}</h3>
+      <ChoiceField
+        spec={{ label: say.kind, unknown: false }}
+        of={LOAD_KINDS.map((value) => ({ value, say: value }))}
+        value={kind}
+        onSet={(value) => {
+          setKind(value as string);
+          return null;
+        }}
+      />
+      <button
+        type="button"
+        className={parts.button}
+        onClick={() =>
+          add('/house/loads', { id: freshId(job, '/house/loads', kind), kind, va: 'unknown', onPanel: 'unknown' })
+        }
+      >
+        {say.addLoad}
+      </button>
+    </div>
+  );
+};
+
 const HousePanel = () => (
   <div className={css.parts}>
+    <LoadForm />
     {PARTS.map((p) => (
       <ThingGroups key={p} of={part(p)} />
     ))}

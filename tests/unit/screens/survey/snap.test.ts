@@ -86,8 +86,8 @@ test('a face is found from the side one stands on, in front of a partition and b
 
 test('what lies on top is hit first: an old panel before its wall, a thing before its area', () => {
   const job = demoJob('washer');
-  expect(hitsAt(job, [40, 150], 2)[0]).toEqual({ list: '/site/obstacles', id: 'washer' });
-  expect(hitsAt(job, [40, 150], 2).at(-1)).toEqual({ list: '/site/areas', id: 'laundry' });
+  expect(hitsAt(job, [35, 143], 2)[0]).toEqual({ list: '/site/obstacles', id: 'washer' });
+  expect(hitsAt(job, [35, 143], 2).at(-1)).toEqual({ list: '/site/areas', id: 'laundry' });
   expect(hitsAt(job, [-4, 80], 2)[0]).toEqual(wall('west'));
   expect(hitsAt(job, [200, 150], 2).map((r) => r.id)).toContain(part('/feeder').id);
 });
