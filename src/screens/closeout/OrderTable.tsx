@@ -1,10 +1,12 @@
+import { Fragment } from 'react';
+import { orderGroups } from '../../documents/orderGroups';
 import type { Plan } from '../../facts/result';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { Figure } from '../parts/Figure';
 import { figurePath } from '../selected';
 import css from './papers.module.css';
 
-/** What is bought, with a box to tick at the counter. */
+/** What is bought, as a supply counter reads it. */
 export const OrderTable = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => {
   if (plan.order.length === 0) return <p className={css.none}>{say.noOrder}</p>;
   return (
@@ -20,14 +22,23 @@ export const OrderTable = ({ plan, at }: { readonly plan: Plan; readonly at: num
         </tr>
       </thead>
       <tbody>
-        {plan.order.map((line, i) => (
-          <tr key={line.item}>
-            <th scope="row">{line.say}</th>
-            <td className={css.strong}>
-              <Figure path={figurePath(at, `order/${i}/quantity`)}>{line.quantity}</Figure>
-            </td>
-            <td>{line.unit}</td>
-          </tr>
+        {orderGroups(plan.order).map(({ group, lines }) => (
+          <Fragment key={group}>
+            <tr className={css.group}>
+              <th scope="colgroup" colSpan={3}>
+                {say.orderGroups[group]}
+              </th>
+            </tr>
+            {lines.map(({ line, at: i }) => (
+              <tr key={line.item}>
+                <th scope="row">{line.say}</th>
+                <td className={css.strong}>
+                  <Figure path={figurePath(at, `order/${i}/quantity`)}>{line.quantity}</Figure>
+                </td>
+                <td>{line.unit}</td>
+              </tr>
+            ))}
+          </Fragment>
         ))}
       </tbody>
     </table>

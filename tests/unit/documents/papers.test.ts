@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { boxSchedule, fromWall } from '../../../src/documents/boxPlaces';
 import { readCsv } from '../../../src/documents/csv';
 import { cutListCsv, orderCsv } from '../../../src/documents/cutListCsv';
+import { orderGroups } from '../../../src/documents/orderGroups';
 import { scheduleOf, tasksWhen, WHENS } from '../../../src/documents/schedule';
 import { blankJob } from '../../../src/job/blankJob';
 import { planOption } from '../../../src/plan/planOption';
@@ -31,6 +32,18 @@ test('the cut list as CSV holds every piece of the plan, by coil', () => {
 test('the order as CSV is the order', () => {
   const [, ...rows] = table(orderCsv(plan.order));
   expect(rows).toEqual(plan.order.map((l) => [l.item, l.say, String(l.quantity), l.unit]));
+});
+
+test('the order in groups holds every line once; nothing that has an aisle lands under other', () => {
+  const groups = orderGroups(plan.order);
+  const placed = groups.flatMap((g) => g.lines);
+  expect(placed.map((l) => l.at).sort((a, b) => a - b)).toEqual(plan.order.map((_, i) => i));
+  for (const { line, at } of placed) expect(plan.order[at]).toBe(line);
+  const groupOf = (item: string) => groups.find((g) => g.lines.some((l) => l.line.item === item))?.group;
+  for (const { item } of plan.order.filter((l) => l.item.startsWith('cable:'))) expect(groupOf(item)).toBe('cable');
+  expect(groups.find((g) => g.group === 'other')?.lines.map((l) => l.line.item) ?? []).toEqual(
+    plan.order.flatMap((l) => (['label', 'patch'].includes(l.item) ? [l.item] : [])),
+  );
 });
 
 describe('the home-run schedule', () => {
