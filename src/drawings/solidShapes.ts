@@ -134,7 +134,7 @@ export const drawnOut = (section: readonly Pt[], from: Pt, to: Pt, look: Look): 
   const when = look.when ?? null;
   const next = (i: number) => (i + 1) % section.length;
   return {
-    faces: a.map((p, i) => face([p, b[i]!, b[next(i)]!, a[next(i)]!], look.surface, when)),
+    faces: a.map((p, i) => face([p, a[next(i)]!, b[next(i)]!, b[i]!], look.surface, when)),
     edges: [
       ...a.map((p, i) => edge(p, b[i]!, look.stroke, when)),
       ...ringEdges(a, look.stroke, when),

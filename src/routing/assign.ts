@@ -1,4 +1,6 @@
-import { type Assignment, costOf, type Problem, pick } from './choice';
+import type { Mills } from '../units/money';
+import { type Assignment, costOf, type Problem } from './choice';
+import { Standing } from './standing';
 
 /** A guess at a cable's share of its box: a fourth of the boxes of four such cables. Guides the search only. */
 const boxShares = (problem: Problem): number[] =>
@@ -59,83 +61,111 @@ const cheapest = (s: Search, run: number, list: readonly number[]): number => {
   return best;
 };
 
-/** Best seen first guess with only these spots open, then single and prefix moves until none saves money. */
-const solveOpen = (s: Search, open: readonly number[], start?: readonly number[]): Assignment | null => {
-  const lists = s.problem.runs.map((_, r) => allowed(s, r, open));
-  if (lists.some((l) => l.length === 0)) return null;
-  let picks = start ? [...start] : lists.map((list, r) => cheapest(s, r, list));
-  let mills = costOf(s.problem, picks);
-  const attempt = (next: number[]): boolean => {
-    const cost = costOf(s.problem, next, mills);
-    if (cost >= mills) return false;
-    picks = next;
-    mills = cost;
-    return true;
-  };
-  for (let improved = true; improved; ) {
-    improved = false;
-    for (let r = 0; r < picks.length; r++)
-      for (const i of lists[r]!)
-        if (i !== picks[r]) improved = attempt(picks.map((p, k) => (k === r ? i : p))) || improved;
-    for (const spot of [-1, ...open]) improved = pull(s, lists, picks, spot, attempt) || improved;
-    for (const spot of open) improved = push(s, lists, picks, spot, attempt) || improved;
-    for (let p = 0; p < s.problem.penalties.length; p++) {
-      const next = picks.map((now, r) => {
-        if (!s.problem.runs[r]!.some((c) => c.penalties.includes(p))) return now;
-        const free = lists[r]!.filter((i) => !s.problem.runs[r]![i]!.penalties.includes(p));
-        return free.length > 0 ? cheapest(s, r, free) : now;
-      });
-      improved = attempt(next) || improved;
-    }
-  }
-  return { picks, mills };
-};
-
-type Attempt = (next: number[]) => boolean;
 type Change = { readonly run: number; readonly to: number; readonly loss: number };
 
-const tryPrefixes = (picks: readonly number[], changes: Change[], attempt: Attempt): boolean => {
-  changes.sort((a, b) => a.loss - b.loss || a.run - b.run);
-  let next = [...picks];
-  let improved = false;
+/** Applies changes one after the other and keeps as many of them as come out cheapest; none where none does. */
+const tryChanges = (standing: Standing, changes: readonly Change[], least: Mills): Mills => {
+  const undo: [run: number, back: number][] = [];
+  let best = least;
+  let keep = 0;
   for (const { run, to } of changes) {
-    next = next.map((p, k) => (k === run ? to : p));
-    improved = attempt([...next]) || improved;
+    undo.push([run, standing.picks[run]!]);
+    standing.set(run, to);
+    const cost = standing.cost(best);
+    if (cost === Number.POSITIVE_INFINITY) continue;
+    best = cost;
+    keep = undo.length;
   }
-  return improved;
+  for (const [run, back] of undo.slice(keep).reverse()) standing.set(run, back);
+  return best;
 };
 
-/** Pull home runs to a spot, the ones that lose least first. */
-const pull = (s: Search, lists: readonly number[][], picks: readonly number[], spot: number, attempt: Attempt) =>
-  tryPrefixes(
-    picks,
-    lists.flatMap((list, run) => {
-      if ((pick(s.problem, picks, run).spot ?? -1) === spot) return [];
-      const to = cheapest(
-        s,
-        run,
-        list.filter((i) => (s.problem.runs[run]![i]!.spot ?? -1) === spot),
-      );
-      return to < 0 ? [] : [{ run, to, loss: s.own[run]![to]! - s.own[run]![picks[run]!]! }];
-    }),
-    attempt,
-  );
+/** Changes that lose least first. */
+const inOrder = (changes: readonly Change[]): Change[] => [...changes].sort((a, b) => a.loss - b.loss || a.run - b.run);
 
-/** Push home runs away from a spot to their next best, the ones that lose least first. */
-const push = (s: Search, lists: readonly number[][], picks: readonly number[], spot: number, attempt: Attempt) =>
-  tryPrefixes(
-    picks,
-    lists.flatMap((list, run) => {
-      if (pick(s.problem, picks, run).spot !== spot) return [];
-      const to = cheapest(
+/** Best seen first guess with only these spots open, then single and prefix moves until none saves money. */
+const solveOpen = (s: Search, open: readonly number[]): Assignment | null => {
+  const { problem } = s;
+  const lists = problem.runs.map((_, r) => allowed(s, r, open));
+  if (lists.some((l) => l.length === 0)) return null;
+  const standing = new Standing(
+    problem,
+    open,
+    lists.map((list, r) => cheapest(s, r, list)),
+  );
+  const { picks } = standing;
+  const change = (run: number, to: number): Change[] =>
+    to < 0 || to === picks[run] ? [] : [{ run, to, loss: s.own[run]![to]! - s.own[run]![picks[run]!]! }];
+  let mills = standing.cost();
+  for (let before = Number.NaN; before !== mills; ) {
+    before = mills;
+    for (let r = 0; r < picks.length; r++)
+      for (const to of lists[r]!) if (to !== picks[r]) mills = tryChanges(standing, change(r, to), mills);
+    for (const spot of [-1, ...open])
+      mills = tryChanges(standing, inOrder(pulled(s, lists, picks, spot, change)), mills);
+    for (const spot of open) mills = tryChanges(standing, inOrder(pushed(s, lists, picks, spot, change)), mills);
+    for (let p = 0; p < problem.penalties.length; p++)
+      mills = tryTogether(standing, withoutPenalty(s, lists, picks, p, change), mills);
+  }
+  return { picks: [...picks], mills: costOf(problem, picks) };
+};
+
+/** All changes or none. */
+const tryTogether = (standing: Standing, changes: readonly Change[], least: Mills): Mills => {
+  const back = changes.map(({ run }) => [run, standing.picks[run]!] as const);
+  for (const { run, to } of changes) standing.set(run, to);
+  const cost = changes.length > 0 ? standing.cost(least) : Number.POSITIVE_INFINITY;
+  if (cost < Number.POSITIVE_INFINITY) return cost;
+  for (const [run, to] of back) standing.set(run, to);
+  return least;
+};
+
+type ChangeTo = (run: number, to: number) => Change[];
+
+/** Home runs that could come to a spot. */
+const pulled = (s: Search, lists: readonly number[][], picks: readonly number[], spot: number, change: ChangeTo) =>
+  lists.flatMap((list, run) => {
+    const at = (i: number) => s.problem.runs[run]![i]!.spot ?? -1;
+    if (at(picks[run]!) === spot) return [];
+    return change(
+      run,
+      cheapest(
         s,
         run,
-        list.filter((i) => s.problem.runs[run]![i]!.spot !== spot),
-      );
-      return to < 0 ? [] : [{ run, to, loss: s.own[run]![to]! - s.own[run]![picks[run]!]! }];
-    }),
-    attempt,
-  );
+        list.filter((i) => at(i) === spot),
+      ),
+    );
+  });
+
+/** Home runs that could go from a spot to their next best. */
+const pushed = (s: Search, lists: readonly number[][], picks: readonly number[], spot: number, change: ChangeTo) =>
+  lists.flatMap((list, run) => {
+    const at = (i: number) => s.problem.runs[run]![i]!.spot ?? -1;
+    if (at(picks[run]!) !== spot) return [];
+    return change(
+      run,
+      cheapest(
+        s,
+        run,
+        list.filter((i) => at(i) !== spot),
+      ),
+    );
+  });
+
+/** All home runs of a penalty to their cheapest choice that does not bring it. */
+const withoutPenalty = (s: Search, lists: readonly number[][], picks: readonly number[], p: number, change: ChangeTo) =>
+  picks.flatMap((_, run) => {
+    const choices = s.problem.runs[run]!;
+    if (!choices.some((c) => c.penalties.includes(p))) return [];
+    return change(
+      run,
+      cheapest(
+        s,
+        run,
+        lists[run]!.filter((i) => !choices[i]!.penalties.includes(p)),
+      ),
+    );
+  });
 
 /** A bound from below on anything with just these spots open: every run at its own cheapest, spots and boxes free. */
 const floorOf = (s: Search, open: readonly number[]): number => {

@@ -38,11 +38,8 @@ type Counts = number[];
 export const pick = (problem: Problem, picks: readonly number[], run: number): Choice =>
   problem.runs[run]![picks[run]!]!;
 
-/**
- * What a choice of ways costs in all: the one true objective. Infinity where boxes or the number of spots do not allow
- * it, and where it is seen at once that it does not come below `below`.
- */
-export const costOf = (problem: Problem, picks: readonly number[], below: Mills = Number.POSITIVE_INFINITY): Mills => {
+/** What a choice of ways costs in all: the one true objective. Infinity where boxes or the number of spots do not allow it. */
+export const costOf = (problem: Problem, picks: readonly number[]): Mills => {
   let sum = 0;
   const at = new Map<number, Counts>();
   const hit = new Set<number>();
@@ -57,18 +54,12 @@ export const costOf = (problem: Problem, picks: readonly number[], below: Mills 
   }
   if (at.size > problem.maxSpots) return Number.POSITIVE_INFINITY;
   for (const p of hit) sum += problem.penalties[p]!;
-  let floors = 0;
   for (const [spot, counts] of at) {
     sum += problem.spots[spot]!.mills;
-    if (problem.spots[spot]!.boxes) floors += problem.packer.floor(counts);
-  }
-  for (const [spot, counts] of at) {
-    if (sum + floors >= below) return Number.POSITIVE_INFINITY;
     if (!problem.spots[spot]!.boxes) continue;
     const packed = problem.packer.pack(counts);
     if (!packed) return Number.POSITIVE_INFINITY;
     sum += packed.mills;
-    floors -= problem.packer.floor(counts);
   }
   return sum;
 };

@@ -44,14 +44,22 @@ export interface Cans {
   readonly kept: readonly Id[];
 }
 
-/** Old panels that may be kept for splices: where the option says so or leaves it open, and the place and the inspector allow it. */
+/** Old panels that may be kept for splices, sorted: where the option says so or leaves it open, and the place and the inspector allow it. */
+export const cansLeft = (job: Job, option: Option): Option['replaces'][number][] =>
+  [...option.replaces]
+    .sort((a, b) => compareText(a.enclosure, b.enclosure))
+    .filter(({ enclosure, becomes }) => {
+      const can = job.enclosures.find((e) => e.id === enclosure);
+      if (!can || (becomes !== 'splice can' && becomes !== 'program chooses')) return false;
+      return !refused(job) && !overlap(can, option.enclosure) && staysReachable(job, option, can);
+    });
+
+/** The cans that are left, with the nodes at which cables come to them. */
 export const spliceCansOf = (job: Job, option: Option, network: Network): Cans => {
   const offered = new Map<Id, SpliceCan>();
   const kept: Id[] = [];
-  for (const { enclosure: id, becomes } of [...option.replaces].sort((a, b) => compareText(a.enclosure, b.enclosure))) {
-    const can = job.enclosures.find((e) => e.id === id);
-    if (!can || (becomes !== 'splice can' && becomes !== 'program chooses')) continue;
-    if (refused(job) || overlap(can, option.enclosure) || !staysReachable(job, option, can)) continue;
+  for (const { enclosure: id, becomes } of cansLeft(job, option)) {
+    const can = job.enclosures.find((e) => e.id === id)!;
     if (becomes === 'splice can') kept.push(id);
     const own = job.cableGroups.filter((g) => g.enclosure === id).map((g) => g.path);
     const paths = [

@@ -3,6 +3,7 @@ import { assign } from '../../../src/routing/assign';
 import { type Choice, costOf, type Problem } from '../../../src/routing/choice';
 import { makePacker, type SpliceLoad } from '../../../src/routing/packing';
 import { prune } from '../../../src/routing/prune';
+import { Standing } from '../../../src/routing/standing';
 import { type Random, random } from '../../support/random';
 
 const load: SpliceLoad = { key: 'a', conductors: [{ awg: '12', count: 4 }], grounds: [], connectors: [] };
@@ -70,6 +71,27 @@ describe('joint choice of ways, spots and boxes', () => {
       if (found.mills === best) exact++;
     }
     expect(exact).toBeGreaterThan(cases * 0.95);
+  });
+
+  it('a choice changed one home run at a time costs what it costs worked out anew', () => {
+    for (let seed = 1; seed <= 60; seed++) {
+      const r = random(seed);
+      const p = problemOf(r);
+      const all = p.spots.map((_, j) => j);
+      const standing = new Standing(
+        p,
+        all,
+        p.runs.map(() => 0),
+      );
+      for (let step = 0; step < 40; step++) {
+        const run = r.int(0, p.runs.length - 1);
+        standing.set(run, r.int(0, p.runs[run]!.length - 1));
+        if (r.chance(0.5)) continue;
+        const anew = costOf(p, standing.picks);
+        expect(standing.cost()).toBeCloseTo(anew, 6);
+        expect(standing.cost(anew)).toBe(Number.POSITIVE_INFINITY);
+      }
+    }
   });
 
   it('pruning never loses the optimum', () => {
