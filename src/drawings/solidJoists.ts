@@ -57,7 +57,7 @@ const oneJoist = (framing: Framing, from: Pt, to: Pt): Shape => {
   const u: Pt = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
   const below: When = { at: at(from, low), toward: [0, 0, -1], but: null };
   const dash = isKnown(framing.kind) ? null : 'future';
-  const look = { surface: 'wood', stroke: stroke('thin', 'ink-3', dash) } as const;
+  const look = { surface: 'wood', stroke: stroke('hair', 'ink-3', dash) } as const;
   const whole = sections(framing.kind, low, high);
   const stub = Math.min(STUB_IN, long / 2);
   const stubs = (

@@ -156,7 +156,8 @@ export const House = ({ house, selected, coarse, shared }: Props) => {
   const materials = useMemo(
     () => ({
       faces: makeFaceMaterial(shared),
-      faint: makeFaceMaterial(shared, 0.42),
+      hung: makeFaceMaterial(shared, 1, -1),
+      faint: makeFaceMaterial(shared, 0.42, 0),
       lines: makeLineMaterial(shared),
       halo: makeLineMaterial(shared, 5),
       tubes: makeTubeMaterial(shared),
@@ -183,7 +184,7 @@ export const House = ({ house, selected, coarse, shared }: Props) => {
     };
   }, [solids]);
   const single = useMemo(() => selectedSolid(solids, selected), [solids, selected]);
-  const { faces, faint, lines, halo, tubes } = materials;
+  const { faces, hung, faint, lines, halo, tubes } = materials;
   return (
     <group name="house" matrix={HOUSE} matrixAutoUpdate={false}>
       <Faces name="room" solids={groups.room} models={models} material={faces} />
@@ -191,7 +192,7 @@ export const House = ({ house, selected, coarse, shared }: Props) => {
       <Faces name="in the way" solids={groups.intrusions} models={models} material={faces} />
       {groups.hung.map((s) =>
         s.body ? (
-          <Hung key={s.id} id={s.id} body={s.body} models={models} material={s.body.faint ? faint : faces} />
+          <Hung key={s.id} id={s.id} body={s.body} models={models} material={s.body.faint ? faint : hung} />
         ) : null,
       )}
       <Cables house={house} singled={selected} coarse={coarse} material={tubes} />

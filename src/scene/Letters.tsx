@@ -4,7 +4,9 @@ import type { Settled } from '../drawings/settle';
 import type { SolidMark } from '../drawings/solidMarks';
 import type { SolidName } from '../drawings/solidNames';
 import type { SolidHouse } from '../drawings/solids';
+import type { Pt3 } from '../units/types';
 import { letterPicture } from './lettering';
+import type { Shared } from './shared';
 import { project, type SceneCamera } from './view';
 
 /** Lettering as it stands in the picture now, and the picture's size, px of the page. */
@@ -18,10 +20,11 @@ interface Props {
   readonly marks: readonly SolidMark[];
   readonly house: SolidHouse;
   readonly hand: 'desk' | 'field';
+  readonly shared: Shared;
   readonly onLettered: (lettered: Lettered) => void;
 }
 /** Finds places for lettering whenever the picture has changed. */
-export const Letters = ({ names, marks, house, hand, onLettered }: Props) => {
+export const Letters = ({ names, marks, house, hand, shared, onLettered }: Props) => {
   const invalidate = useThree((s) => s.invalidate);
   const last = useRef('');
   // biome-ignore lint/correctness/useExhaustiveDependencies: whatever is lettered anew needs a new picture
@@ -30,11 +33,15 @@ export const Letters = ({ names, marks, house, hand, onLettered }: Props) => {
     invalidate();
   }, [names, marks, house, hand, invalidate]);
   useFrame(({ camera, size }) => {
-    const seen = [...camera.matrixWorld.elements, ...camera.projectionMatrix.elements, size.width, size.height].join();
+    const cut = shared.uSection.value;
+    const view = [...camera.matrixWorld.elements, ...camera.projectionMatrix.elements, ...cut.toArray()];
+    const seen = [...view, size.width, size.height].join();
     if (seen === last.current) return;
     last.current = seen;
     const { width, height } = size;
-    const settled = letterPicture(names, marks, house, (p) => project(p, camera as SceneCamera, size), size, hand);
+    const at = (p: Pt3) =>
+      cut.x * p[0] + cut.y * p[1] + cut.z * p[2] > cut.w ? null : project(p, camera as SceneCamera, size);
+    const settled = letterPicture(names, marks, house, at, size, hand);
     onLettered({ settled, width, height });
   });
   return null;

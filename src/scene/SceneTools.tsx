@@ -17,7 +17,7 @@ const ICONS = {
   eye: icon('M10 3.2a1.8 1.8 0 1 1 0 3.6 1.8 1.8 0 0 1 0-3.6M10 7v6M6.5 9h7M10 13l-3 4M10 13l3 4'),
   section: icon('M3 6l7-3 7 3v8l-7 3-7-3zM10 3v14M13 6v7M15.5 7v5.5'),
 } as const;
-const KEYS = { left: '←', right: '→', nearer: '+', farther: '−', fit: 'F', eye: 'E', section: 'X' } as const;
+const KEYS = { left: '←', right: '→', nearer: '+', farther: '−', fit: 'W', eye: 'E', section: 'X' } as const;
 export type SceneTool = keyof typeof ICONS;
 
 interface Props {
@@ -38,7 +38,8 @@ export const SceneTools = ({ on, off, onTool }: Props) => (
         onClick={() => onTool(tool)}
       >
         {ICONS[tool]}
-        <span>{say[tool]}</span>
+        <span className={css.long}>{say[tool]}</span>
+        <span className={css.short}>{say.short[tool]}</span>
         <kbd>{KEYS[tool]}</kbd>
       </button>
     ))}

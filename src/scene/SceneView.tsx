@@ -53,7 +53,7 @@ const KEYS: Readonly<Record<string, SceneTool>> = {
   '+': 'nearer',
   '=': 'nearer',
   '-': 'farther',
-  f: 'fit',
+  w: 'fit',
   e: 'eye',
   x: 'section',
 };
@@ -156,8 +156,8 @@ export const SceneView = (props: Props) => {
               onBearing={setBearing}
             />
             <House house={house} selected={selected} coarse={coarse} shared={shared} />
-            <Letters names={names} marks={marks} house={house} hand={hand} onLettered={setLettered} />
             <Wiring shared={shared} section={section} panel={panel} exposed={exposed} onLost={setLost} onDrawn={hear} />
+            <Letters names={names} marks={marks} house={house} hand={hand} shared={shared} onLettered={setLettered} />
           </Canvas>
           {lettered && !lost && (
             <Lettering settled={lettered.settled} size={lettered} note={note} paintMark={paintMark} />

@@ -47,12 +47,19 @@ const FRAGMENT = /* glsl */ `
       vec2 cell = mod(px, 5.0) - 2.5;
       color = mix(color, uInks[2], clamp(1.4 - length(cell), 0.0, 1.0));
     }
+    // the inside of a body that is cut open: filled as cut material is
+    bool body = surface == ${surfaceNumber('thing')} || surface == ${surfaceNumber('goods')} ||
+      surface == ${surfaceNumber('new')} || surface == ${surfaceNumber('old')} || surface == ${surfaceNumber('wood')};
+    if (body && !gl_FrontFacing && dot(uSection.xyz, uSection.xyz) > 0.5) color = mix(uFaces[tone], uInks[0], 0.38);
     gl_FragColor = vec4(color, alpha);
   }
 `;
 
-/** Faces in flat tones. A part left out by where it looks costs nothing; hatches keep their size on the screen. */
-export const makeFaceMaterial = (shared: Shared, opacity = 1): ShaderMaterial =>
+/**
+ * Faces in flat tones. A part left out by where it looks costs nothing; hatches keep their size on the screen.
+ * `behind` > 0 lets what lies in the same plane be seen before it: a flush panel before its wall.
+ */
+export const makeFaceMaterial = (shared: Shared, opacity = 1, behind = 1): ShaderMaterial =>
   new ShaderMaterial({
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,
@@ -61,6 +68,6 @@ export const makeFaceMaterial = (shared: Shared, opacity = 1): ShaderMaterial =>
     transparent: opacity < 1,
     depthWrite: opacity === 1,
     polygonOffset: true,
-    polygonOffsetFactor: 1,
-    polygonOffsetUnits: 1,
+    polygonOffsetFactor: behind,
+    polygonOffsetUnits: behind * 2,
   });

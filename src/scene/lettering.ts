@@ -13,6 +13,9 @@ export type Project = (p: Pt3) => Pt | null;
 
 /** Lettering of the view, px. */
 const LETTER_PX = { desk: 12, field: 14 } as const;
+/** In a picture this small things stand without their names: the work is lettered, the list has the rest. */
+const NARROW_PX = 480;
+const LEFT_OUT_RANK = 4;
 const AROUND = [12, 24, 40, 60, 84];
 
 const placesOf = ({ stands }: SolidName, at: Pt): Label['places'] => {
@@ -83,7 +86,8 @@ export const letterPicture = (
     ...once(inkOf(house, project)),
     ...names.flatMap((name) => {
       const at = project(name.at);
-      return at && inside(at) ? [labelOf(name, at, LETTER_PX[hand])] : [];
+      const left = size.width < NARROW_PX && name.rank >= LEFT_OUT_RANK;
+      return at && inside(at) && !left ? [labelOf(name, at, LETTER_PX[hand])] : [];
     }),
     ...marks.flatMap((mark): Mark[] => {
       const at = project(mark.at);
