@@ -15,6 +15,7 @@ import { layoutWords as say } from '../../words/en/layout';
 import { homeRunTag } from '../parts/names';
 import { type OptionView, useJob, useStale } from '../selected';
 import { useActions, useJobState } from '../session';
+import { Detail } from './Detail';
 import { DrawingPane } from './DrawingPane';
 import { Lines } from './Lines';
 import css from './layout.module.css';
@@ -107,6 +108,7 @@ export const PlanPane = (props: PaneProps) => {
       over={(on) => (
         <>
           {keyed && <NoteShapes note={keyed} on={on} />}
+          {plan && <Detail job={job} option={option} plan={plan} drawing={drawing} on={on} />}
           {outline && face && (
             <PanelHandle
               option={selected.option}

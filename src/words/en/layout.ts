@@ -5,8 +5,6 @@ export const layoutWords = {
   view: { all: 'All three', both: 'Plan and walls', plan: 'Plan', wall: 'Walls', scene: '3-D' },
   planTitle: 'Plan',
   wallTitle: 'Walls, turning right',
-  sceneTitle: '3-D',
-  sceneLoading: '3-D is being loaded …',
   planName: (v: { option: string }) => `Plan of ${v.option}`,
   wallName: (v: { option: string }) => `Wall drawing of ${v.option}`,
   planAlt: (v: { option: string }) =>
@@ -20,7 +18,6 @@ export const layoutWords = {
   closer: 'Closer',
   farther: 'Farther',
   toPanel: 'To the panel',
-  detail: (v: { number: number }) => `detail ${v.number}`,
   detailScale: '6 × the plan',
 
   // dragging
