@@ -19,7 +19,11 @@ export const surveyedJob = ({ id, on }: { readonly id: string; readonly on: stri
     site: {
       ...blank.site,
       outline: [
-        { ...wall('west', 0, 0), thickness: 8, face: { now: { build: 'poured', insulated: 'unknown' }, after: UNKNOWN_FACE } },
+        {
+          ...wall('west', 0, 0),
+          thickness: 8,
+          face: { now: { build: 'poured', insulated: 'unknown' }, after: UNKNOWN_FACE },
+        },
         wall('north', 0, 168),
         wall('east', 240, 168),
         wall('south', 240, 0),

@@ -3,6 +3,7 @@ import { surveyWords as say } from '../../words/en/survey';
 import { lengthText } from '../parts/lengthParts';
 import { useJob } from '../selected';
 import { courseField, setField } from './drag';
+import { AttachedField } from './fields/AttachedField';
 import fields from './fields/fields.module.css';
 import { PointsField } from './fields/PointsField';
 import { StretchesField } from './fields/StretchesField';
@@ -62,6 +63,20 @@ const GroupExtras = ({ of }: { readonly of: Ref }) => {
   );
 };
 
+const PanelExtras = ({ of }: { readonly of: Ref }) => {
+  const job = useJob();
+  const change = useChange();
+  const can = job.enclosures.find((e) => e.id === of.id);
+  return (
+    can && (
+      <>
+        <h3 className={fields.head}>{say.attachedTitle}</h3>
+        <AttachedField attached={can.attached} onSet={(value) => change(setField(of, '/attached', value))} />
+      </>
+    )
+  );
+};
+
 /** The thing selected with everything of it that can be typed. */
 export const SelectedThing = () => {
   const job = useJob();
@@ -85,6 +100,7 @@ export const SelectedThing = () => {
       <div key={`${of.list} ${of.id}`}>
         {isWall && <WallExtras wall={of.id} list={of.list} />}
         <ThingGroups of={of} />
+        {of.list === '/enclosures' && <PanelExtras of={of} />}
         {of.list === '/cableGroups' && <GroupExtras of={of} />}
         <Course of={of} />
         {of.list !== '' && <RemoveThing of={of} />}

@@ -41,7 +41,7 @@ const CAN_BOTTOM = 48;
 export const CAN_WIDTH = CAN.width;
 
 export const newEnclosure = (job: Job, on: Pick<OnWall, 'wall' | 'face' | 'left'>): Enclosure => ({
-  id: freshId(job, '/enclosures', 'old panel'),
+  id: freshId(job, '/enclosures', 'old'),
   on: { ...on, bottom: CAN_BOTTOM },
   size: CAN,
   mount: 'surface',

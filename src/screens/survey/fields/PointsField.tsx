@@ -22,7 +22,7 @@ export const PointsField = ({ points, least, deep, onSet }: Props) => {
       <table className={css.points}>
         <thead>
           <tr>
-            <th aria-label={say.points} />
+            <td />
             {axes.map((axis) => (
               <th key={axis} scope="col">
                 {axis.split(',')[0]}

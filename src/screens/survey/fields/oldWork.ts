@@ -40,6 +40,22 @@ export const PANEL: readonly Group[] = [
   ),
 ];
 
+/** What may hang on an old panel, as job files name it. */
+export const ATTACHED_KINDS = [
+  'transfer switch',
+  'generator inlet',
+  'solar',
+  'battery',
+  'second feeder',
+  'transformer',
+  'timer',
+  'monitor',
+  'alarm',
+  'SPD',
+  'charger control',
+  'other',
+] as const;
+
 export const GROUP: readonly Group[] = [
   group(
     null,

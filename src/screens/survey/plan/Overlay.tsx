@@ -7,7 +7,7 @@ import css from './plan.module.css';
 
 const GRIP = 5;
 /** Room around a grip for a finger, points of the paper. */
-const REACH = 16;
+const REACH = 22;
 
 interface Props {
   readonly job: Job;
