@@ -78,14 +78,14 @@ export const drawRoutes = (plan: Plan): Drawn[] => {
 export const rowNames = (plan: Plan): ReadonlyMap<Id, string> =>
   new Map(plan.rows.map((row, i) => [row.id, `R${i + 1}`] as const));
 
-/** The name of each row at its middle, as `see` puts it in the drawing. */
+/** The name of each row that is built as one, at its middle, as `see` puts it in the drawing; cables laid loose together have none. */
 export const tagRows = (plan: Plan, see: (p: Pt3) => Pt | null): Label[] => {
   const names = rowNames(plan);
   return plan.rows.flatMap((row): Label[] => {
     const half = courseLength(row.path) / 2;
     const middle = piece(row.path, half, half + 0.01)[0] ?? row.path[0];
     const at = middle && see(middle);
-    if (!at) return [];
+    if (!at || row.by === 'loose') return [];
     return [
       {
         item: 'label',

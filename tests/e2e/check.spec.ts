@@ -88,3 +88,20 @@ test('another code year plans the job anew, under its own sections', async ({ pa
   await page.getByLabel('Highest handle, inches').press('Enter');
   await expect(page.getByText('“tall” is not a number of inches. Kept as typed.')).toBeVisible();
 });
+
+/* 3 conductors of 14 and 3 of 12 with clamps and one ground allowance of 12 (NEC 314.16(B), Table 314.16(B): 2.00 and 2.25 in³). */
+test('a pocket calculation shows its steps; what is not read is said and kept', async ({ page }) => {
+  await openDemo(page, 'small-house');
+  await goTo(page, 'Check');
+  const box = page.getByLabel('Conductors, as in 4 x 14, 2 x 12');
+  await box.fill('three of each');
+  await page.getByRole('button', { name: 'Work it out' }).click();
+  await expect(page.getByRole('alert')).toContainText('“three of each” is not read');
+  await expect(box).toHaveValue('three of each');
+  await box.fill('3 x 14, 3 x 12');
+  await page.getByLabel('Equipment grounds').fill('1 x 12');
+  await page.getByLabel('Clamps inside').selectOption('true');
+  await page.getByRole('button', { name: 'Work it out' }).click();
+  // 3 × 2.00 + 3 × 2.25 + 2.25 + 2.25 = 17.25
+  await expect(page.getByRole('status', { name: 'Answer' })).toContainText('Holds · 17.25 cu in.');
+});

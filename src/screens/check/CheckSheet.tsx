@@ -12,6 +12,7 @@ import { CodeSettings } from './CodeSettings';
 import css from './check.module.css';
 import { FindingDetail } from './FindingDetail';
 import { FindingDrawing } from './FindingDrawing';
+import { Pocket } from './Pocket';
 import { Recorded } from './Recorded';
 
 const count = (notes: readonly KeyNote[]): number => notes.reduce((n, k) => n + k.findings.length, 0);
@@ -62,7 +63,10 @@ export const CheckSheet = () => {
       <AfterNotes label={screenWords.sheets.check}>
         <div className={css.settings}>
           <CodeSettings />
-          <Recorded />
+          <div>
+            <Recorded />
+            <Pocket />
+          </div>
         </div>
         {selected?.plan && <Checked plan={selected.plan} at={selected.at} />}
       </AfterNotes>
