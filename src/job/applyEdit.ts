@@ -10,6 +10,7 @@ import { forget } from './forget';
 import { moveCorner, movePartition, moveWall } from './moveWalls';
 import { checkJob } from './parse';
 import { faultAt, fromPointer, type Path, stepInto, valueAt } from './pointer';
+import { renameRecord } from './renameRecord';
 import type { Job } from './schema';
 import { share } from './share';
 import { joinWalls, splitWall } from './splitWalls';
@@ -43,6 +44,10 @@ const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
     case 'set field': {
       const at = recordAt(job, edit);
       return at === undefined ? noRecord(edit) : setValue(job, `${edit.list}/${at}${edit.field}`, edit.value);
+    }
+    case 'rename record': {
+      const at = recordAt(job, edit);
+      return at === undefined ? noRecord(edit) : renameRecord(job, edit, at, edit.to);
     }
     case 'remove together':
       return removeTogether(job, edit);

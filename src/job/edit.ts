@@ -14,6 +14,8 @@ export type Edit =
       readonly field: string;
       readonly value: unknown;
     }
+  /** Under another id, and all that names it along with it. */
+  | { readonly edit: 'rename record'; readonly list: string; readonly id: Id; readonly to: Id }
   /** Several places at once, in order, as one step under its own name: what a pasted block changes. */
   | {
       readonly edit: 'set values';
@@ -68,6 +70,8 @@ export const editName = (edit: Edit, job?: Pick<Job, 'options'>): string => {
       return edit.name;
     case 'set field':
       return words.setField({ field: fieldName(edit.field), id: edit.id });
+    case 'rename record':
+      return words.rename({ title: edit.to });
     case 'remove together':
       return words.removeTogether({ id: edit.id });
     case 'draw room':

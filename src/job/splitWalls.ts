@@ -10,7 +10,7 @@ import type { Job, OnWall } from './schema';
 const STRAIGHT_IN = 1 / 32;
 
 /** Everything that hangs on a wall, hung anew. */
-const rehang = (job: Job, to: (on: OnWall) => OnWall): Job => ({
+export const rehang = (job: Job, to: (on: OnWall) => OnWall): Job => ({
   ...job,
   site: { ...job.site, openings: job.site.openings.map((o) => ({ ...o, on: to(o.on) })) },
   enclosures: job.enclosures.map((e) => ({ ...e, on: to(e.on) })),

@@ -110,7 +110,7 @@ test('from an empty job: room, door, joists, washer, old panel, cables; saved, a
     await page.getByRole('button', { name: 'Add this point' }).click();
   }
   await page.getByRole('button', { name: 'Finish the run' }).click();
-  await put(page, 'Pivot: last staple that can stay', `2' 6"`);
+  await put(page, 'Pivot, last staple', `2' 6"`);
   await page.getByRole('button', { name: 'Add a stretch' }).click();
   await put(page, 'to', '100');
   for (const [label, text] of [

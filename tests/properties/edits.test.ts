@@ -102,6 +102,15 @@ const GENERATORS: Generators = {
         value: anything,
       }),
     ),
+  'rename record': (job) =>
+    fc.constantFrom(...lists(job)).chain((list) =>
+      fc.record({
+        edit: fc.constant('rename record'),
+        list: fc.constant(list),
+        id: idOf(recordsAt(job, list)),
+        to: fc.oneof(newId, idOf(recordsAt(job, list))),
+      }),
+    ),
   'remove together': (job) =>
     fc
       .constantFrom(...lists(job))

@@ -7,7 +7,9 @@ import { AttachedField } from './fields/AttachedField';
 import fields from './fields/fields.module.css';
 import { PointsField } from './fields/PointsField';
 import { StretchesField } from './fields/StretchesField';
+import { text } from './fields/spec';
 import { TailsField } from './fields/TailsField';
+import { TypedField } from './fields/TypedField';
 import { kindOf, nameOf } from './nameOf';
 import { RemoveThing } from './RemoveThing';
 import { fieldValue, pointerOf, type Ref } from './ref';
@@ -17,6 +19,7 @@ import { ThingGroups } from './ThingGroups';
 import { useChange } from './useChange';
 import { WallExtras } from './WallExtras';
 
+const NAME = text('', say.name);
 const DEEP = ['/cableGroups', ''];
 const FEWEST: Readonly<Record<string, number>> = { '/cableGroups': 2, '': 0 };
 
@@ -80,7 +83,8 @@ const PanelExtras = ({ of }: { readonly of: Ref }) => {
 /** The thing selected with everything of it that can be typed. */
 export const SelectedThing = () => {
   const job = useJob();
-  const { now } = useSheet();
+  const { now, set } = useSheet();
+  const change = useChange();
   const of = now.selected;
   if (of === null || pointerOf(job, of) === undefined)
     return (
@@ -98,6 +102,17 @@ export const SelectedThing = () => {
       </h2>
       {/* typed but not taken belongs to one thing only */}
       <div key={`${of.list} ${of.id}`}>
+        {of.list !== '' && (
+          <TypedField
+            spec={NAME}
+            value={of.id}
+            onSet={(to) => {
+              const reason = change({ edit: 'rename record', list: of.list, id: of.id, to: to as string });
+              if (reason === null) set({ selected: { list: of.list, id: to as string } });
+              return reason;
+            }}
+          />
+        )}
         {isWall && <WallExtras wall={of.id} list={of.list} />}
         <ThingGroups of={of} />
         {of.list === '/enclosures' && <PanelExtras of={of} />}

@@ -81,7 +81,6 @@ export const surveyWords = {
   },
 
   // walls one by one
-  wallNo: (v: { n: number }) => `Wall ${v.n}`,
   wallLength: (v: { n: number }) => `Length of wall ${v.n}`,
   turnAfter: (v: { n: number }) => `Turn after wall ${v.n}`,
   turnTitle: 'turn',
@@ -119,7 +118,6 @@ export const surveyWords = {
   onWall: 'Wall',
   fromLeft: 'From left end',
   addIt: (v: { what: string }) => `Add ${v.what}`,
-  wallFace: (v: { wall: string; face: string }) => (v.face === 'front' ? v.wall : `${v.wall}, back`),
   wholeRoom: 'Whole room',
   byCorners: 'By its corners',
   joistsWhole: 'Joists of the whole room',
@@ -136,8 +134,6 @@ export const surveyWords = {
   takePointBack: 'Take the last point back',
   cancel: 'Cancel',
   pointsTaken: (v: { n: number }) => plural(v.n, 'point taken', 'points taken'),
-  height: 'Height above floor',
-  startsAt: 'Starts at',
   newGroup: 'Start a group at the old panel',
   drawFeeder: 'Draw the feeder',
   anyPoint: 'Add this point',
@@ -145,9 +141,7 @@ export const surveyWords = {
   loadsTitle: 'Large loads by their nameplates',
   addLoad: 'Add a load',
   addBay: 'Bay with something in it',
-  addSleeve: 'Sleeve',
   addCables: 'Cable group',
-  feederRun: 'Feeder',
   pick: (v: { kind: string; size: string }) => `${v.kind}, ${v.size}`,
   paletteTitle: 'Things in the way, at common sizes, all to one scale',
   putIn: (v: { kind: string }) => `Put a ${v.kind} in`,
@@ -194,6 +188,7 @@ export const surveyWords = {
   // the thing selected
   selected: (v: { what: string }) => `Selected: ${v.what}`,
   tailsTitle: 'Tails in the old panel',
+  name: 'Name',
   nothingSelected: 'Nothing selected',
   nothingSelectedSay: 'Tap a thing in the plan or in the list; its measures can be typed here.',
   remove: 'Remove',
@@ -207,7 +202,6 @@ export const surveyWords = {
   length: 'Length',
   notKnown: 'not known',
   setUnknown: (v: { label: string }) => `${v.label}: not known`,
-  none: 'none',
   yes: 'yes',
   no: 'no',
   notANumber: (v: { typed: string }) => `“${v.typed}” is not read as a number. Kept as typed.`,
@@ -226,6 +220,7 @@ export const surveyWords = {
   stretch: (v: { n: number }) => `Stretch ${v.n}`,
   addStretch: 'Add a stretch',
   removeStretch: (v: { n: number }) => `Remove stretch ${v.n}`,
+  pivotMark: 'pivot',
   runLength: 'Length of the run',
 
   // still unknown
@@ -240,14 +235,11 @@ export const surveyWords = {
   /** Rules by what they are about, each once. */
   blocked: (rules: readonly string[]) =>
     [...new Set(rules.map((rule) => ABOUT.find(([begin]) => rule.startsWith(begin))?.[1] ?? rule))].join(', '),
-  inGrid: 'circuits and home runs',
   showAll: (v: { n: number }) => `Show all ${v.n}`,
   showFewer: 'Show fewer',
   stopsToo: 'stops the job',
 
   // views
-  viewDrawing: 'Drawing',
-  viewCircuits: 'Circuits',
 
   // length pad
   padTitle: 'Length pad',
@@ -265,7 +257,6 @@ export const surveyWords = {
     stands: 'Stands',
     from: 'From',
     to: 'To',
-    wall: 'Wall, face',
     left: 'From left end',
     bottom: 'Bottom AFF',
     sill: 'Sill AFF',
@@ -288,7 +279,6 @@ export const surveyWords = {
     joistDepth: 'Joist depth',
     underside: 'Underside AFF',
     state: 'State',
-    corner: 'Lowest corner',
     x: 'x, across',
     y: 'y, up the sheet',
     z: 'z, above floor',
@@ -318,7 +308,7 @@ export const surveyWords = {
     weatherproof: 'Weatherproof',
     enclosure: 'Comes out of',
     entry: 'Leaves at the',
-    pivot: 'Pivot: last staple that can stay',
+    pivot: 'Pivot, last staple',
     drawsBack: 'Draws back',
     tailHot: 'Tail, hot',
     tailNeutral: 'Tail, neutral',
@@ -352,22 +342,17 @@ export const surveyWords = {
     raceway: 'Raceway',
     wires: 'Wires',
     wholeDwelling: 'Feeds the whole dwelling',
-    entersAt: 'Enters the room at',
-    run: 'Run',
     va: 'Nameplate, VA',
     onPanel: 'On this panel',
   },
   heads: {
     place: 'Place',
-    size: 'Size',
     wallNow: 'Wall faces',
     states: 'Now and after',
     blocks: 'What it does',
     cover: 'Read with the cover off',
-    lies: 'How it lies',
     far: 'Far end',
     cable: 'Cable',
-    measures: 'Measures',
   },
   choices: {
     stays: 'now and after',

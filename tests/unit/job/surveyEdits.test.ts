@@ -146,3 +146,29 @@ test('a partition goes with its door', () => {
   expect(now.site.partitions).toEqual([]);
   expect(now.site.openings.map((o) => o.id)).toEqual(['room-window', 'outside-door']);
 });
+
+test('a record gets another name, and all that names it follows', () => {
+  const rename = (list: string, id: string, to: string) => after({ edit: 'rename record', list, id, to });
+  const wall = rename('/site/partitions', 'new-wall', 'laundry wall');
+  expect(wall.site.openings[0]!.on.wall).toBe('laundry wall');
+  expect(JSON.stringify(wall)).not.toContain('"new-wall"');
+  const can = rename('/enclosures', 'old-1', 'left panel');
+  expect(can.cableGroups.filter((g) => g.enclosure === 'left panel')).toHaveLength(
+    washer.cableGroups.filter((g) => g.enclosure === 'old-1').length,
+  );
+  expect(JSON.stringify(can)).not.toContain('"old-1"');
+  const group = rename('/cableGroups', 'g-east', 'east bundle');
+  expect(JSON.stringify(group)).not.toContain('"g-east"');
+  const thing = rename('/site/obstacles', 'washer', 'big washer');
+  expect(thing.options.flatMap((o) => o.moves.map((m) => m.obstacle))).toEqual(
+    washer.options.flatMap((o) => o.moves.map((m) => (m.obstacle === 'washer' ? 'big washer' : m.obstacle))),
+  );
+  const back = { edit: 'rename record', list: '/enclosures', id: 'left panel', to: 'old-1' } as const;
+  expect(after(back, can)).toEqual(washer);
+  expect(fault({ edit: 'rename record', list: '/site/obstacles', id: 'washer', to: 'dryer' })).toMatchObject({
+    type: 'duplicate-id',
+  });
+  expect(fault({ edit: 'rename record', list: '/circuits', id: 'c-01', to: 'x' })).toMatchObject({
+    type: 'no-such-place',
+  });
+});

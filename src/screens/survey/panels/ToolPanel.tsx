@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { roomOutline } from '../../../job/site';
 import { screenWords } from '../../../words/en/screens';
 import { surveyWords as say } from '../../../words/en/survey';
@@ -21,6 +21,7 @@ import { useSheet } from '../sheetState';
 import { ThingGroups } from '../ThingGroups';
 import { useAdd } from '../useAdd';
 import { useTaken } from '../useTaken';
+import { useWide } from '../useWide';
 import { CablesPanel } from './CablesPanel';
 import { OnWallForm } from './OnWallForm';
 import { Palette } from './Palette';
@@ -182,11 +183,17 @@ const FirstPanel = () => (
 export const ToolPanel = () => {
   const { now } = useSheet();
   const { site, enclosures } = useJob();
+  const wide = useWide();
+  const ref = useRef<HTMLElement>(null);
+  // in one column what the tool offers may lie below what is seen
+  useEffect(() => {
+    if (!wide && now.tool !== 'select') ref.current?.scrollIntoView({ block: 'nearest' });
+  }, [wide, now.tool]);
   if (now.tool === 'select' && !now.taken)
     return enclosures.length + site.obstacles.length + site.openings.length === 0 ? <FirstPanel /> : null;
   const Panel = now.taken || now.tool === 'select' ? TakenPanel : PANELS[now.tool];
   return (
-    <section className={css.panel} aria-label={say.tools[now.tool]} data-tool={now.tool}>
+    <section ref={ref} className={css.panel} aria-label={say.tools[now.tool]} data-tool={now.tool}>
       <h2 className={css.title}>{say.tools[now.tool]}</h2>
       <Panel />
     </section>

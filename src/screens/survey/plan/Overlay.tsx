@@ -3,6 +3,7 @@ import { type Projection, pathData } from '../../drawing/projection';
 import { courseField, gripsOf } from '../drag';
 import { shapeOf } from '../outlines';
 import type { Ref } from '../ref';
+import { GroupMarks } from './GroupMarks';
 import css from './plan.module.css';
 
 const GRIP = 5;
@@ -24,11 +25,13 @@ export const Overlay = ({ job, of, on, still }: Props) => {
   const points = shape.points.map(on.to);
   const d = pathData(points, shape.closed);
   const grips = gripsOf(job, of);
+  const group = of.list === '/cableGroups' ? job.cableGroups.find((g) => g.id === of.id) : undefined;
   const moves = courseField(of) === undefined || of.list === '/site/areas' || of.list === '/site/bays';
   return (
     <g>
       <path d={d} className={css.selected} />
       <path d={d} className={css.between} />
+      {group && <GroupMarks group={group} on={on} />}
       {!still && moves && of.list !== '/site/sleeves' && <path d={d} className={css.body} data-body="" />}
       {(grips.length > 0
         ? grips.map((g) => ({ key: g.key, at: on.to(g.at) }))

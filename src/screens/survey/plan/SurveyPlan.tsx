@@ -117,12 +117,14 @@ export const SurveyPlan = () => {
           </svg>
           {say.dots}
         </span>
-        <button type="button" disabled={closer === 0} onClick={() => setCloser(0)}>
-          {screenWords.whole}
-        </button>
-        <button type="button" disabled={closer === CLOSER.length - 1} onClick={() => setCloser(closer + 1)}>
-          {screenWords.closer}
-        </button>
+        <span className={css.nearer}>
+          <button type="button" disabled={closer === 0} onClick={() => setCloser(0)}>
+            {screenWords.whole}
+          </button>
+          <button type="button" disabled={closer === CLOSER.length - 1} onClick={() => setCloser(closer + 1)}>
+            {screenWords.closer}
+          </button>
+        </span>
       </div>
     </>
   );
