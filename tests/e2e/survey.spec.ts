@@ -153,4 +153,19 @@ test('what cannot do without a thing is named before it goes; unknown leads to i
   await expect(page.getByRole('region', { name: 'Selected: Feeder' })).toBeVisible();
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)).toEqual([]);
+
+  const sideways = () =>
+    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  await tool(page, 'House, feeder');
+  for (const [width, text] of [
+    [1440, '200%'],
+    [820, '100%'],
+    [320, '100%'],
+  ] as const) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, text);
+    expect(await sideways(), `at ${width}, text ${text}`).toBeLessThanOrEqual(0);
+  }
 });

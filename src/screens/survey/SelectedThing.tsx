@@ -5,6 +5,7 @@ import { useJob } from '../selected';
 import { courseField, setField } from './drag';
 import { AttachedField } from './fields/AttachedField';
 import fields from './fields/fields.module.css';
+import { OnWallField } from './fields/OnWallField';
 import { PointsField } from './fields/PointsField';
 import { StretchesField } from './fields/StretchesField';
 import { text } from './fields/spec';
@@ -113,6 +114,7 @@ export const SelectedThing = () => {
             }}
           />
         )}
+        <OnWallField of={of} />
         {isWall && <WallExtras wall={of.id} list={of.list} />}
         <ThingGroups of={of} />
         {of.list === '/enclosures' && <PanelExtras of={of} />}

@@ -1,14 +1,12 @@
 import { type FormEvent, type ReactNode, useState } from 'react';
-import { wallFaces } from '../../../job/site';
-import { byId } from '../../../units/order';
 import type { In } from '../../../units/types';
 import { surveyWords as say } from '../../../words/en/survey';
 import { wallName } from '../../parts/names';
 import parts from '../../parts/parts.module.css';
-import { useJob } from '../../selected';
 import { ChoiceField } from '../fields/ChoiceField';
 import { length } from '../fields/spec';
 import { TypedField } from '../fields/TypedField';
+import { useFaces } from '../useFaces';
 import css from './panels.module.css';
 
 interface Props {
@@ -20,10 +18,7 @@ interface Props {
 
 /** A thing hung on a wall by typing: the wall, and how far from its left end as one faces it. */
 export const OnWallForm = ({ what, width, children, onAdd }: Props) => {
-  const { site } = useJob();
-  const faces = byId([
-    ...new Map([...wallFaces(site, 'after'), ...wallFaces(site, 'now')].map((f) => [f.id, f])).values(),
-  ]);
+  const faces = useFaces();
   const [face, setFace] = useState(faces[0]?.id ?? '');
   const [left, setLeft] = useState<In>(12);
   const at = faces.find((f) => f.id === face) ?? faces[0];

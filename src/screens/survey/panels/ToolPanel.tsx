@@ -1,155 +1,18 @@
-import { useEffect, useRef, useState } from 'react';
-import { roomOutline } from '../../../job/site';
+import { useEffect, useRef } from 'react';
 import { screenWords } from '../../../words/en/screens';
 import { surveyWords as say } from '../../../words/en/survey';
-import parts from '../../parts/parts.module.css';
 import { useJob } from '../../selected';
-import { ChoiceField } from '../fields/ChoiceField';
-import { LOAD_KINDS } from '../fields/oldWork';
-import {
-  CAN_WIDTH,
-  newArea,
-  newEnclosure,
-  newFraming,
-  newOpening,
-  OPENING_KINDS,
-  type OpeningKind,
-  openingWidth,
-} from '../placing';
-import { freshId, PARTS, part } from '../ref';
 import { useSheet } from '../sheetState';
-import { ThingGroups } from '../ThingGroups';
-import { useAdd } from '../useAdd';
-import { useTaken } from '../useTaken';
 import { useWide } from '../useWide';
 import { CablesPanel } from './CablesPanel';
-import { OnWallForm } from './OnWallForm';
+import { OpeningPanel, PanelPanel } from './HangPanels';
+import { HousePanel } from './HousePanel';
 import { Palette } from './Palette';
 import css from './panels.module.css';
 import { RectanglePanel } from './RectanglePanel';
+import { AreaPanel, FramingPanel, PartitionPanel } from './RegionPanels';
 import { TakenPanel } from './TakenPanel';
 import { WallsPanel } from './WallsPanel';
-
-const OpeningPanel = () => {
-  const job = useJob();
-  const { now, set } = useSheet();
-  const add = useAdd();
-  return (
-    <OnWallForm
-      what={now.opening}
-      width={openingWidth(now.opening)}
-      onAdd={(on) => add('/site/openings', newOpening(job, now.opening, on))}
-    >
-      <ChoiceField
-        spec={{ label: say.kind, unknown: false }}
-        of={OPENING_KINDS.map((value) => ({ value, say: value }))}
-        value={now.opening}
-        onSet={(value) => {
-          set({ opening: value as OpeningKind });
-          return null;
-        }}
-      />
-    </OnWallForm>
-  );
-};
-
-const PanelPanel = () => {
-  const job = useJob();
-  const add = useAdd();
-  return (
-    <OnWallForm
-      what={say.one['/enclosures']}
-      width={CAN_WIDTH}
-      onAdd={(on) => add('/enclosures', newEnclosure(job, on))}
-    />
-  );
-};
-
-const AreaPanel = () => {
-  const job = useJob();
-  const add = useAdd();
-  const { start } = useTaken();
-  return (
-    <div className={css.buttons}>
-      <button
-        type="button"
-        className={parts.button}
-        onClick={() => add('/site/areas', newArea(job, roomOutline(job.site)))}
-      >
-        {say.wholeRoom}
-      </button>
-      <button type="button" className={parts.button} onClick={() => start('area')}>
-        {say.byCorners}
-      </button>
-    </div>
-  );
-};
-
-const FramingPanel = () => {
-  const job = useJob();
-  const add = useAdd();
-  const { start } = useTaken();
-  return (
-    <div className={css.buttons}>
-      <button type="button" className={parts.button} onClick={() => add('/site/framing', newFraming(job, null))}>
-        {say.joistsWhole}
-      </button>
-      <button type="button" className={parts.button} onClick={() => start('framing')}>
-        {say.joistsPart}
-      </button>
-      <button type="button" className={parts.button} onClick={() => start('bay')}>
-        {say.addBay}
-      </button>
-    </div>
-  );
-};
-
-const PartitionPanel = () => {
-  const { start } = useTaken();
-  return (
-    <button type="button" className={parts.button} onClick={() => start('partition')}>
-      {say.drawPartition}
-    </button>
-  );
-};
-
-const LoadForm = () => {
-  const job = useJob();
-  const add = useAdd();
-  const [kind, setKind] = useState<string>(LOAD_KINDS[0]);
-  return (
-    <div className={css.narrow}>
-      <h3 className={css.head}>{say.loadsTitle}</h3>
-      <ChoiceField
-        spec={{ label: say.kind, unknown: false }}
-        of={LOAD_KINDS.map((value) => ({ value, say: value }))}
-        value={kind}
-        onSet={(value) => {
-          setKind(value as string);
-          return null;
-        }}
-      />
-      <button
-        type="button"
-        className={parts.button}
-        onClick={() =>
-          add('/house/loads', { id: freshId(job, '/house/loads', kind), kind, va: 'unknown', onPanel: 'unknown' })
-        }
-      >
-        {say.addLoad}
-      </button>
-    </div>
-  );
-};
-
-const HousePanel = () => (
-  <div className={css.parts}>
-    <LoadForm />
-    {PARTS.map((p) => (
-      <ThingGroups key={p} of={part(p)} />
-    ))}
-  </div>
-);
 
 const PANELS = {
   walls: WallsPanel,
