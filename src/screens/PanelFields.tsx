@@ -19,7 +19,7 @@ export const PanelFields = () => {
   const { edit } = useActions();
   if (!selected) return null;
   const { option } = selected;
-  const { on, size, upright, mainAt, spaces, mount } = option.enclosure;
+  const { on, size, spaces } = option.enclosure;
   const move = (to: Partial<OnWall>): string | null => {
     const change: Edit = { edit: 'move panel', option: option.id, on: { ...on, ...to } };
     const tried = applyEdit(job, change);
@@ -32,7 +32,9 @@ export const PanelFields = () => {
       <h2 id="panel-title" className={css.heading}>
         {say.panelTitle}
       </h2>
-      <p className={css.what}>{option.title}</p>
+      <p className={css.what} title={option.title}>
+        {option.title}
+      </p>
       <div className={css.fields}>
         <div className={css.wide}>
           <Field label={say.panelWall}>{wallName(on)}</Field>
@@ -45,8 +47,6 @@ export const PanelFields = () => {
           <Length inches={size.width} /> × <Length inches={size.height} />
         </Field>
         <Field label={<Term of="spaces">{say.panelSpaces}</Term>}>{isKnown(spaces) ? spaces : say.notKnown}</Field>
-        <Field label={say.panelMain}>{say.mainAt({ upright, mainAt })}</Field>
-        <Field label={say.panelMount}>{mount}</Field>
       </div>
     </section>
   );

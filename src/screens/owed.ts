@@ -32,10 +32,13 @@ export const useOwed = (): Readonly<Record<SheetKey, Owed>> => {
     return { figure: plan.price.missing.length, path: at('price/missing/length'), say: say.owed.noPrice };
   };
   return {
+    // without an option nothing waits for a measure yet, which does not say that all is known
     survey:
-      unknown === undefined
-        ? only(say.owed.notPlanned)
-        : { figure: unknown, path: 'unknown/length', say: say.owed.unknown },
+      job.options.length === 0
+        ? only(say.owed.begin)
+        : unknown === undefined
+          ? only(say.owed.notPlanned)
+          : { figure: unknown, path: 'unknown/length', say: say.owed.unknown },
     layout: only(say.owed.options({ count: job.options.length })),
     check: check(),
     price: price(),

@@ -48,7 +48,7 @@ for (const theme of ['light', 'dark'] as const)
         expect(await violations(page), sheet).toEqual([]);
       }
       await goTo(page, 'Lay out');
-      await page.getByRole('button', { name: 'Closer' }).click();
+      await page.getByRole('button', { name: 'Closer' }).first().click();
       await page.getByRole('button', { name: 'Jobs' }).click();
       expect(await violations(page)).toEqual([]);
       await context.close();

@@ -30,6 +30,7 @@ export const screenWords = {
   owed: {
     notPlanned: '–',
     unknown: 'unknown',
+    begin: 'begin here',
     options: (v: { count: number }) => (v.count === 0 ? 'no option' : plural(v.count, 'option', 'options')),
     stops: 'stops',
     verify: (v: { count: number }) => `${v.count} to verify`,
@@ -39,6 +40,7 @@ export const screenWords = {
     issued: (v: { count: number }) => (v.count === 0 ? 'not issued' : `${v.count} issued`),
   },
   noOption: 'No option yet.',
+  measureOn: 'Measure and draw on sheet 1:',
   thenOption: 'Then make an option on sheet 2:',
   pageTitle: (v: { number: number; sheet: string; job: string }) => `${v.number} ${v.sheet} · ${v.job}`,
   none: 'none',
@@ -114,9 +116,6 @@ export const screenWords = {
   panelBottom: 'Bottom AFF',
   panelCan: 'Can',
   panelSpaces: 'Spaces',
-  panelMain: 'Main',
-  panelMount: 'Mount',
-  mainAt: (v: { upright: boolean; mainAt: string }) => (v.upright ? v.mainAt : `${v.mainAt}, inverted`),
   notKnown: 'not known',
   notALength: (v: { typed: string }) =>
     `“${v.typed}” is not read as a length. 6'-4", 76, 76 1/2, 1.93 m are. Kept as typed.`,
