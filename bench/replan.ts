@@ -12,7 +12,7 @@ import { basement } from './basement';
 import { interleaved, type Line, median } from './rounds';
 
 const KINDS = 7;
-const FRAMES = 200;
+const FRAMES = 100;
 
 /** The job with its new panel somewhere else on the wall, as a hand drags it. */
 const draggedTo = (job: Job, left: number): Job => ({
