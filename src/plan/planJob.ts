@@ -5,6 +5,7 @@ import { NOT_COVERED } from '../standards/coverage';
 import { byId, compareText } from '../units/order';
 import type { Id } from '../units/types';
 import { advise, type Replan } from './advise';
+import { isBarredByPlace } from './barred';
 import { ENGINE } from './engine';
 import { type Planned, planOption, proveOption } from './planOption';
 import { unknownsOf } from './unknowns';
@@ -18,7 +19,19 @@ export interface PlanAsk {
 const asked = (job: Job, ask: PlanAsk): Option[] =>
   byId(job.options).filter((o) => ask.options?.includes(o.id) ?? true);
 
-const replan: Replan = (changed, options) => asked(changed, { options }).map((o) => planOption(changed, o).plan);
+/**
+ * Options of a changed job planned again. One that was stopped, and whose place stays barred whatever is laid, stays
+ * stopped: its plan is handed back as it was.
+ */
+const replanner =
+  (planned: readonly Planned[]): Replan =>
+  (changed, options) =>
+    asked(changed, { options }).map((option) => {
+      const before = planned.find((p) => p.plan.option === option.id) ?? null;
+      const stopped = before !== null && before.plan.tally.stops > 0;
+      if (stopped && isBarredByPlace({ ...before.facts, job: changed, option })) return before.plan;
+      return planOption(changed, option, 'final', before).plan;
+    });
 
 const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result => ({
   format: 'backboard-plan',
@@ -59,7 +72,7 @@ export function* planSteps(job: Job, ask: PlanAsk = {}): Generator<PlanProgress,
     advise(
       job,
       planned.map((p) => p.plan),
-      replan,
+      replanner(planned),
     ),
   );
 }
@@ -82,7 +95,7 @@ export const proveJob = async (job: Job, ask: Pick<PlanAsk, 'options'>, solve: S
     advise(
       job,
       planned.map((p) => p.plan),
-      replan,
+      replanner(planned),
     ),
   );
 };

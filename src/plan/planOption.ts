@@ -1,13 +1,14 @@
 import { cutList } from '../cutlist/cutList';
 import { type Need, orderList } from '../cutlist/order';
 import type { Grade, Plan, Price } from '../facts/result';
-import type { RoutingAnswer, Solve } from '../facts/routing';
-import type { Verdict } from '../facts/ruling';
+import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
+import type { RuleFacts, Verdict } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
 import { conditionWork } from '../pricing/conditions';
 import { price, priceTotals, takenWork } from '../pricing/price';
 import { CREW, timePlan } from '../pricing/time';
 import { prove, route } from '../routing/route';
+import { isSameQuestion } from '../routing/sameQuestion';
 import { compareText } from '../units/order';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
@@ -24,6 +25,10 @@ export interface Planned {
   readonly plan: Plan;
   readonly verdicts: readonly Verdict[];
   readonly answer: RoutingAnswer;
+  readonly facts: RuleFacts;
+  /** What routing was asked and said without the solver, so that the same question is not searched twice. */
+  readonly ask: RoutingAsk;
+  readonly routed: RoutingAnswer;
 }
 
 /** Findings for a job with routes already chosen. Keeps the routes whatever the job now says. */
@@ -32,7 +37,7 @@ export const judge = (job: Job, option: Option, answer: RoutingAnswer, stage: St
   return { verdicts, doesNotApply, findings: verdicts.flatMap((v) => toFinding(job, v, stage.unit) ?? []) };
 };
 
-const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
+const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = routed): Planned => {
   const { job, option, book, unit } = stage;
   const { facts, afci, gfci, breakers, verdicts, doesNotApply, spdRule } = settle(job, option, answer, stage);
   const findings = verdicts.flatMap((v) => toFinding(job, v, unit) ?? []);
@@ -109,7 +114,7 @@ const finish = (stage: Stage, answer: RoutingAnswer, grade: Grade): Planned => {
     order: orderList(needsOf(priced), cuts, book),
     proof: answer.proof,
   };
-  return { plan, verdicts, answer };
+  return { plan, verdicts, answer, facts, ask: stage.ask, routed };
 };
 
 /** What the lines take of each material, one figure a material. */
@@ -129,14 +134,23 @@ const connectorsIn = (work: readonly RequiredWork[]): Plan['connectors'] => {
   return [...counts].map(([size, count]) => ({ size, count })).sort((a, b) => compareText(a.size, b.size));
 };
 
-/** One option, start to end, without the solver: cold and deterministic. */
-export const planOption = (job: Job, option: Option, grade: 'live' | 'final' = 'final'): Planned => {
+/**
+ * One option, start to end, without the solver: cold and deterministic. `before`: the option as planned for a job that
+ * differs in something else; where routing is asked the same again its search is not repeated.
+ */
+export const planOption = (
+  job: Job,
+  option: Option,
+  grade: 'live' | 'final' = 'final',
+  before: Planned | null = null,
+): Planned => {
   const stage = stageOf(job, option, grade);
-  return finish(stage, route(stage.ask), grade);
+  return finish(stage, before && isSameQuestion(before.ask, stage.ask) ? before.routed : route(stage.ask), grade);
 };
 
 /** The same with the choice of ways, spots and boxes proven, or bounded, by the solver. */
 export const proveOption = async (job: Job, option: Option, solve: Solve): Promise<Planned> => {
   const stage = stageOf(job, option, 'final');
-  return finish(stage, await prove(stage.ask, route(stage.ask), solve), 'proven');
+  const routed = route(stage.ask);
+  return finish(stage, routed, 'proven', await prove(stage.ask, routed, solve));
 };
