@@ -59,7 +59,9 @@ export const Papers = ({ view, plan }: Props) => {
       say.cutSheet,
       <>
         <CutList plan={plan} at={at} />
-        <OrderTable plan={plan} at={at} />
+        <div className={css.two}>
+          <OrderTable plan={plan} at={at} />
+        </div>
       </>,
     ],
     [say.boxSheet, <BoxTable key="boxes" plan={plan} at={at} />],
