@@ -1,5 +1,6 @@
 import { bounds } from '../geometry/polygon';
 import type { In, Pt } from '../units/types';
+import { dimensionBoxes } from './dimensionBoxes';
 import type { Drawing, Drawn, Line } from './items';
 import { type Box, boxAt, inkBoxes, type Paper, shared } from './paper';
 import type { Settled } from './settle';
@@ -45,6 +46,7 @@ export const detailPlace = (drawing: Drawing, paper: Paper, settled: Settled, at
   const written = [
     ...settled.labels.map((l) => boxAt(l.x, l.y, blockSize(l.of).w, blockSize(l.of).h)),
     ...settled.marks.map((m) => boxAt(m.x, m.y, 26, 26)),
+    ...drawing.items.flatMap((i) => (i.item === 'dimension' ? dimensionBoxes(i, paper) : [])),
   ];
   let best: { cost: number; at: Pt } | null = null;
   for (let x = DETAIL_RADIUS + 6; x < paper.width - DETAIL_RADIUS - 6; x += STEP)

@@ -15,7 +15,7 @@ import { box } from './wallThings';
 export type PlacesByFace = ReadonlyMap<Id, Places>;
 
 /** The band under the wall drawing, below the slab, inches. */
-export const BAND = { from: -7, to: -14 } as const;
+export const BAND = { from: -6.5, to: -16 } as const;
 /** Points of the paper outside the walls of the plan. */
 const OUTSIDE = 7;
 

@@ -66,6 +66,39 @@ const around = ([x, y]: Pt, w: number, h: number): Pt[] => {
   return spots;
 };
 
+interface Inked {
+  readonly box: Box;
+  readonly weight: number;
+}
+/** Side of a cell in which ink is looked up, points of the paper. */
+const CELL = 24;
+
+/** How much ink lies under a box: looked up by the cells around it. */
+const inkIndex = (inked: readonly Inked[]): ((b: Box) => number) => {
+  const cells = new Map<number, Inked[]>();
+  const key = (i: number, j: number): number => i * 4096 + j;
+  const span = (from: number, size: number): readonly [number, number] => [
+    Math.floor(from / CELL),
+    Math.floor((from + size) / CELL),
+  ];
+  for (const one of inked) {
+    // strokes come as boxes smaller than a cell: their middle says which
+    const at = key(Math.floor((one.box.x + one.box.w / 2) / CELL), Math.floor((one.box.y + one.box.h / 2) / CELL));
+    const cell = cells.get(at);
+    if (cell) cell.push(one);
+    else cells.set(at, [one]);
+  }
+  return (b) => {
+    let sum = 0;
+    const [i0, i1] = span(b.x - CELL / 2, b.w + CELL);
+    const [j0, j1] = span(b.y - CELL / 2, b.h + CELL);
+    for (let i = i0; i <= i1; i++)
+      for (let j = j0; j <= j1; j++)
+        for (const one of cells.get(key(i, j)) ?? []) sum += shared(b, one.box) * one.weight;
+    return sum;
+  };
+};
+
 /** Marks that are about the same place stand together. */
 const bySpot = (drawing: Drawing): Mark[][] => {
   const groups = new Map<string, Mark[]>();
@@ -89,14 +122,15 @@ const leaderTo = (box: Box, target: Pt | null): readonly [Pt, Pt] | null => {
  */
 export const settle = (drawing: Drawing, paper: Paper): Settled => {
   const { to } = paper;
-  const ink = drawing.items.flatMap((item) => {
-    const weight = CROSSING[item.layer];
-    if (item.item !== 'line' || weight === undefined) return [];
-    const fine = item.stroke?.weight === 'thin' || item.stroke?.weight === 'hair' ? FINE : 1;
-    return inkBoxes(item, to).map((box) => ({ box, weight: weight * fine }));
-  });
+  const ink = inkIndex(
+    drawing.items.flatMap((item) => {
+      const weight = CROSSING[item.layer];
+      if (item.item !== 'line' || weight === undefined) return [];
+      const fine = item.stroke?.weight === 'thin' || item.stroke?.weight === 'hair' ? FINE : 1;
+      return inkBoxes(item, to).map((box) => ({ box, weight: weight * fine }));
+    }),
+  );
   const taken: Box[] = drawing.items.flatMap((item) => (item.item === 'dimension' ? dimensionBoxes(item, paper) : []));
-  const inkUnder = (b: Box) => ink.reduce((n, i) => n + shared(b, i.box) * i.weight, 0);
   const lost = (b: Box) =>
     Math.max(0, 2 - b.x) +
     Math.max(0, 2 - b.y) +
@@ -105,7 +139,7 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
   const overlap = (b: Box) => taken.reduce((n, t) => n + shared(b, t), 0);
   const best = (tries: readonly { readonly box: Box; readonly worse: number }[]): Box =>
     tries
-      .map(({ box, worse }) => ({ box, cost: overlap(box) * 20 + lost(box) * 400 + inkUnder(box) + worse }))
+      .map(({ box, worse }) => ({ box, cost: overlap(box) * 20 + lost(box) * 400 + ink(box) + worse }))
       .reduce((a, b) => (b.cost < a.cost ? b : a)).box;
 
   const marks = bySpot(drawing).flatMap((group): Placed<Mark>[] => {
@@ -141,7 +175,7 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
           return { box: boxAt(x, y, w, h), worse: k * 2 };
         }),
       );
-      if (!label.must && (overlap(box) > 1 || lost(box) > 0 || inkUnder(box) > TOO_MUCH_INK)) return [];
+      if (!label.must && (overlap(box) > 1 || lost(box) > 0 || ink(box) > TOO_MUCH_INK)) return [];
       taken.push(box);
       return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, label.lead && to(label.lead)) }];
     });

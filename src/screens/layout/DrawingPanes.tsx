@@ -12,7 +12,6 @@ import { canOnWall } from '../../drawings/wallWork';
 import type { Option } from '../../job/schema';
 import { faceOf, wallFaces } from '../../job/site';
 import { layoutWords as say } from '../../words/en/layout';
-import { homeRunTag } from '../parts/names';
 import { type OptionView, useJob, useStale } from '../selected';
 import { useActions, useJobState } from '../session';
 import { Detail } from './Detail';
@@ -57,13 +56,12 @@ const focusKeyOf = (option: Option): string => option.id;
 
 /** The home run singled out, to be released. */
 const Release = () => {
-  const job = useJob();
   const homeRun = useJobState((s) => s.homeRun);
   const { singleOut } = useActions();
   if (homeRun === null) return null;
   return (
     <button type="button" className={css.release} onClick={() => singleOut({})}>
-      {say.showAll({ run: homeRunTag(job, homeRun) })}
+      {say.showAll({ run: homeRun })}
     </button>
   );
 };

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { layoutWords as say } from '../../words/en/layout';
 import { screenWords } from '../../words/en/screens';
 import parts from '../parts/parts.module.css';
@@ -45,6 +45,21 @@ const Drawings = ({ selected, view }: { readonly selected: OptionView; readonly 
   );
 };
 
+/** Lists are made again when there is another plan, not at every move of the hand. */
+const Lists = memo(
+  ({ selected }: { readonly selected: OptionView }) =>
+    selected.plan && (
+      <>
+        <HomeRuns plan={selected.plan} at={selected.at} />
+        <InWords selected={selected} />
+      </>
+    ),
+  (before, now) =>
+    before.selected.plan === now.selected.plan &&
+    before.selected.at === now.selected.at &&
+    (now.selected.live || before.selected.option === now.selected.option),
+);
+
 /** An option laid out: drawn from above and along its walls, its panel in the hand, its choices in the column. */
 export const LayoutSheet = () => {
   const selected = useSelected();
@@ -85,8 +100,7 @@ export const LayoutSheet = () => {
           <Drawings selected={selected} view={view} />
           {selected.plan && (
             <AfterNotes label={screenWords.runsTitle}>
-              <HomeRuns plan={selected.plan} at={selected.at} />
-              <InWords selected={selected} />
+              <Lists selected={selected} />
             </AfterNotes>
           )}
         </>
