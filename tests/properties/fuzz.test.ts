@@ -3,6 +3,7 @@ import { openJob } from '../../src/job/parse';
 import { JSON_LIMITS } from '../../src/job/readJson';
 import { saveJob } from '../../src/job/save';
 import { DEMOS, demoText } from '../support/demos';
+import { cases } from '../support/effort';
 import { jobFaults } from '../support/planFaults';
 import { type Random, random } from '../support/random';
 
@@ -125,7 +126,7 @@ describe('files spoiled byte by byte', () => {
   test.each(DEMOS)('%s', (name) => {
     const r = random(name.length);
     const text = demoText(name);
-    const faults = Array.from({ length: 70 }, (_, i) => {
+    const faults = Array.from({ length: cases(70, 6_000) }, (_, i) => {
       const bad = spoiled(text, r);
       const opened = openJob(bad);
       // only the small house is planned: the others take long

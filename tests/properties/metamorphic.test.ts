@@ -4,11 +4,12 @@ import type { Job } from '../../src/job/schema';
 import { planJob } from '../../src/plan/planJob';
 import { planOption } from '../../src/plan/planOption';
 import { demoJob } from '../support/demos';
+import { cases } from '../support/effort';
 import { random } from '../support/random';
 import { randomJob } from '../support/randomJob';
 import { mirrored, quarterTurned, shifted } from '../support/turned';
 
-const SEEDS = Array.from({ length: 24 }, (_, i) => i + 500);
+const SEEDS = Array.from({ length: cases(24, 240) }, (_, i) => i + 500);
 
 const shuffled = <T>(list: readonly T[], seed: number): T[] => {
   const r = random(seed);
@@ -39,7 +40,7 @@ const permuted = (job: Job, seed: number): Job => ({
 /** Paths into lists name a position; they follow the permutation and are not part of the comparison. */
 const bytes = (plans: readonly Plan[]) => JSON.stringify(plans);
 
-test.each([...SEEDS.slice(0, 6)])('permuting lists changes no byte: random room %i', (seed) => {
+test.each([...SEEDS.slice(0, cases(6, 60))])('permuting lists changes no byte: random room %i', (seed) => {
   const job = randomJob(seed);
   for (const option of job.options) {
     const plain = planOption(job, option).plan;
@@ -65,7 +66,7 @@ const figures = (plan: Plan) => ({
   findings: plan.findings.map((f) => [f.rule, f.subject, f.outcome, f.effect]),
   cuts: plan.cuts.map((c) => [c.cable, c.cents]),
 });
-test.each(SEEDS.slice(0, 12))('moving the whole job changes no figure: room %i', (seed) => {
+test.each(SEEDS.slice(0, cases(12, 120)))('moving the whole job changes no figure: room %i', (seed) => {
   const job = randomJob(seed);
   const moved = shifted(job, 37 + 3 / 64, -112.5);
   job.options.forEach((option, i) => {

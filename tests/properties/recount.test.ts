@@ -5,6 +5,7 @@ import { planOption } from '../../src/plan/planOption';
 import { bookOf } from '../../src/plan/stages';
 import { directMills } from '../../src/pricing/assemblies';
 import { DEMOS, demoJob } from '../support/demos';
+import { cases } from '../support/effort';
 import { randomJob } from '../support/randomJob';
 import { recount } from '../support/recount';
 import { legLength, newLength, walkRun } from '../support/walkLegs';
@@ -20,7 +21,7 @@ describe('a plan counted again from its legs by code that shares nothing with ro
     for (const option of job.options) expect(faultsOf(job, option, planOption(job, option).plan)).toEqual([]);
   });
 
-  const rooms = Array.from({ length: 10 }, (_, i) => i * 20);
+  const rooms = Array.from({ length: cases(10, 100) }, (_, i) => i * 20);
   test.each(rooms)(
     'random rooms %i to +19',
     (first) => {
