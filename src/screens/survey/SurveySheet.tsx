@@ -33,7 +33,7 @@ const RoomSheet = () => {
         <DrawRail />
         <div className={css.lower}>
           <ToolPanel />
-          {!wide && <SelectedThing />}
+          {!wide && (sheet.now.selected !== null || sheet.now.tool === 'select') && <SelectedThing />}
           <ThingList />
           <Unknowns />
         </div>

@@ -21,6 +21,7 @@ import { type Bounds, bounds, pointToSegment } from '../../geometry/polygon';
 import type { Job } from '../../job/schema';
 import { isKnown, type Pt } from '../../units/types';
 import { nameWords } from '../../words/en/names';
+import { surveyWords as say } from '../../words/en/survey';
 
 /** Points of the paper between the lines a bundle of cables is drawn with. */
 const BESIDE = 2.2;
@@ -33,7 +34,7 @@ const drawPanels = (job: Job): Drawn[] =>
       item: 'label',
       id: e.id,
       layer: 'names',
-      lines: [{ say: nameWords.spoken(e.id), lettering: 'small', tone: 'ink-2', size: 11.5 }],
+      lines: [{ say: say.panelName({ name: nameWords.spoken(e.id) }), lettering: 'small', tone: 'ink-2', size: 11.5 }],
       rank: 2,
       must: true,
       lead: middle(outline),

@@ -32,7 +32,7 @@ export const useTaken = () => {
   };
   return {
     taken,
-    start: (what: Taken['what'], points: readonly Pt3[] = []) => set({ taken: { what, points } }),
+    start: (what: Taken['what'], points: readonly Pt3[] = []) => set({ taken: { what, points }, selected: null }),
     take: (point: Pt3): void => {
       if (!taken) return;
       const more = { ...taken, points: [...taken.points, point] };

@@ -220,6 +220,7 @@ export const surveyWords = {
   stretch: (v: { n: number }) => `Stretch ${v.n}`,
   addStretch: 'Add a stretch',
   removeStretch: (v: { n: number }) => `Remove stretch ${v.n}`,
+  panelName: (v: { name: string }) => (/panel|can\b/i.test(v.name) ? v.name : `${v.name} panel`),
   pivotMark: 'pivot',
   runLength: 'Length of the run',
 

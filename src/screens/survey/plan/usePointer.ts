@@ -26,6 +26,15 @@ interface Drag {
   readonly on: Projection;
 }
 
+/** A finger on what is selected drags it instead of the page: the style `touch-action` does not reach into an SVG. */
+const keepFromScrolling = (svg: SVGSVGElement | null) => {
+  const start = (e: TouchEvent): void => {
+    if ((e.target as Element).closest('[data-grip], [data-body]')) e.preventDefault();
+  };
+  svg?.addEventListener('touchstart', start, { passive: false });
+  return () => svg?.removeEventListener('touchstart', start);
+};
+
 const editOf = (job: Job, d: Drag): Edit | null =>
   d.grip === null ? dragBody(job, d.of, d.from, d.to, d.within) : dragGrip(job, d.of, d.grip, d.to, d.within);
 
@@ -72,24 +81,26 @@ export const usePointer = (on: Projection | null, place: ((at: Pt, within: In) =
     if (Math.hypot(to[0] - drag.from[0], to[1] - drag.from[1]) * drag.on.scale > TAP) moved.current = true;
     if (moved.current) setDrag({ ...drag, to });
   };
-  const up = (): void => {
+  /** What lies under a place; the next one below on another tap. */
+  const select = (p: Pt, within: In): void => {
+    const hits = hitsAt(job, p, within);
+    const found = hits.findIndex((h) => sameRef(h, before.current));
+    set({ selected: hits[(found + 1) % Math.max(1, hits.length)] ?? null });
+  };
+  const up = (e: PointerEvent<SVGSVGElement>): void => {
     const change = drag && moved.current ? editOf(job, drag) : null;
     setDrag(null);
     if (change) edit(change);
+    // a finger that was kept from scrolling gives no click
+    else if (drag && drag.grip === null && e.pointerType !== 'mouse') select(drag.from, drag.within);
   };
   const click = (e: React.MouseEvent<SVGSVGElement>): void => {
     if (!on || moved.current) return;
     const type = (e.nativeEvent as globalThis.PointerEvent).pointerType ?? 'mouse';
     const within = nearOf(type, on);
     const p = at(e, on);
-    if (place) {
-      place(p, within);
-      return;
-    }
-    if ((e.target as Element).closest('[data-grip]')) return;
-    const hits = hitsAt(job, p, within);
-    const found = hits.findIndex((h) => sameRef(h, before.current));
-    set({ selected: hits[(found + 1) % Math.max(1, hits.length)] ?? null });
+    if (place) place(p, within);
+    else if (!(e.target as Element).closest('[data-grip]')) select(p, within);
   };
 
   const change = drag && moved.current ? editOf(job, drag) : null;
@@ -99,6 +110,7 @@ export const usePointer = (on: Projection | null, place: ((at: Pt, within: In) =
     shown: tried?.ok ? tried.value : job,
     held: drag?.on ?? null,
     handlers: {
+      ref: keepFromScrolling,
       onPointerDown: down,
       onPointerMove: move,
       onPointerUp: up,
