@@ -15,17 +15,20 @@ import './tokens.css';
 import './base.css';
 import { DEMOS, demoText } from './demos';
 import { download } from './download';
+import { hear, listen } from './lastWords';
 import { look, setLook } from './look';
 import { goOffline, onUpdate } from './offline';
 import { ScenePane } from './ScenePane';
 import { remember, remembered } from './tab';
 
+const shelf = idbShelf();
+const newKey = (): string => crypto.randomUUID();
 const store = createJobStore({
   planner: workerPlanner(),
   live: workerLive(),
-  shelf: idbShelf(),
+  shelf,
   clock: () => new Date().toISOString(),
-  newKey: () => crypto.randomUUID(),
+  newKey,
   later: (run, ms) => {
     const timer = setTimeout(run, ms);
     return () => clearTimeout(timer);
@@ -63,15 +66,20 @@ const rescue: Rescue = {
 document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'hidden') void store.actions.keepNow();
 });
+const sayLast = listen(store);
 addEventListener('beforeunload', (event) => {
   const { phase } = store.getState().keeping;
   if (phase === 'failed') event.preventDefault();
-  if (phase === 'waiting') void store.actions.keepNow();
+  if (phase !== 'waiting') return;
+  sayLast();
+  void store.actions.keepNow();
 });
 
 const start = async (): Promise<void> => {
   const key = remembered();
-  if (key !== null) await store.actions.openKept(key);
+  if (key === null) return;
+  await hear(key, shelf, newKey);
+  await store.actions.openKept(key);
 };
 
 const root = document.getElementById('app');
