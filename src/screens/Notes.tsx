@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { EFFECTS, type KeyNote, keyNotes } from '../drawings/keyNotes';
+import { type KeyNote, keyNotes } from '../drawings/keyNotes';
 import type { Effect } from '../facts/result';
 import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
@@ -30,13 +30,6 @@ export const Notes = () => {
   return (
     <section className={css.notes} aria-label={say.findingsTitle}>
       {stops === 0 && <p className={css.clear}>{say.noConflict}</p>}
-      <ul className={css.counts} aria-label={say.countsTitle}>
-        {EFFECTS.filter((effect) => effect !== 'note').map((effect) => (
-          <li key={effect}>
-            <EffectMark effect={effect} size={15} /> {countOf(notes, effect)} {say.effectShort[effect]}
-          </li>
-        ))}
-      </ul>
       <ol className={css.list}>
         {shown.map((note) => (
           <NoteRow key={note.number} note={note} at={selected.at} />

@@ -1,14 +1,11 @@
 import { applyEdit } from '../job/applyEdit';
 import type { Edit } from '../job/edit';
 import type { OnWall } from '../job/schema';
-import { isKnown } from '../units/types';
 import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
 import { Field } from './parts/Field';
-import { Length } from './parts/Length';
 import { LengthField } from './parts/LengthField';
 import { wallName } from './parts/names';
-import { Term } from './parts/Term';
 import { useJob, useSelected } from './selected';
 import { useActions } from './session';
 
@@ -19,7 +16,7 @@ export const PanelFields = () => {
   const { edit } = useActions();
   if (!selected) return null;
   const { option } = selected;
-  const { on, size, spaces } = option.enclosure;
+  const { on } = option.enclosure;
   const move = (to: Partial<OnWall>): string | null => {
     const change: Edit = { edit: 'move panel', option: option.id, on: { ...on, ...to } };
     const tried = applyEdit(job, change);
@@ -35,18 +32,10 @@ export const PanelFields = () => {
       <p className={css.what} title={option.title}>
         {option.title}
       </p>
-      <div className={css.fields}>
-        <div className={css.wide}>
-          <Field label={say.panelWall}>{wallName(on)}</Field>
-        </div>
-        <div className={css.wide} key={option.id}>
-          <LengthField label={say.panelOffset} inches={on.left} onSet={(left) => move({ left })} />
-          <LengthField label={say.panelBottom} inches={on.bottom} onSet={(bottom) => move({ bottom })} />
-        </div>
-        <Field label={<Term of="can">{say.panelCan}</Term>}>
-          <Length inches={size.width} /> × <Length inches={size.height} />
-        </Field>
-        <Field label={<Term of="spaces">{say.panelSpaces}</Term>}>{isKnown(spaces) ? spaces : say.notKnown}</Field>
+      <div key={option.id}>
+        <Field label={say.panelWall}>{wallName(on)}</Field>
+        <LengthField label={say.panelOffset} inches={on.left} onSet={(left) => move({ left })} />
+        <LengthField label={say.panelBottom} inches={on.bottom} onSet={(bottom) => move({ bottom })} />
       </div>
     </section>
   );

@@ -141,3 +141,28 @@ test('keyboard alone: open a demo, choose an option, move the panel, undo, read 
   await page.keyboard.press('Enter');
   await expect(page.getByLabel('From left end')).toHaveValue(`6'-4"`);
 });
+
+test('on a phone a demo is read from its top wherever one was, and a trade word tells what it means', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    baseURL: 'http://localhost:4199',
+  });
+  const page = await context.newPage();
+  await page.goto('./');
+  const word = page.getByRole('button', { name: 'home run', exact: true });
+  await expect(word).toHaveAccessibleDescription(/cable of a circuit between the panel and the first box/);
+  await word.click();
+  await expect(page.getByRole('note')).toContainText('Home run');
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('note')).toHaveCount(0);
+
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  expect(await page.evaluate(() => scrollY)).toBeGreaterThan(0);
+  await page.getByRole('button', { name: 'Small house' }).evaluate((button) => (button as HTMLElement).click());
+  await planned(page);
+  expect(await page.evaluate(() => scrollY)).toBe(0);
+  await context.close();
+});
