@@ -85,7 +85,7 @@ const oldPanels = (job: Job, option: Option, answer: RoutingAnswer): RequiredWor
 };
 
 /** Feeder conductors landed at one end: two hots and the neutral; the EGC goes to a bar with them. */
-const LUGS_AN_END = 3;
+export const LUGS_AN_END = 3;
 
 /** A cable is fastened at either end by a connector of its own. */
 const ENDS = 2;

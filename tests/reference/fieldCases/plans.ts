@@ -50,6 +50,13 @@ export const planCases: Readonly<Record<string, Check>> = {
     // hot, neutral and ground
     expect(quantityOf(plan, 'splice:Al-Cu')).toBe(e.connectors_per_circuit);
   },
+  'FC-61': (e) => {
+    const { plan } = planned('relocate-a', { '/options/1/replaces/0/becomes': 'subpanel' });
+    expect(new Set(plan.runs.map((r) => r.way))).toEqual(new Set(['stays on old panel']));
+    expect(plan.tally.conductorsSpliced).toBe(e.branch_splices);
+    // what feeds the old panel is not planned: the price says so
+    expect(plan.price.missing).toContain('/options/1/replaces/0/becomes');
+  },
   'FC-64': (e) => {
     const { plan } = planned('relocate-a', OLD_RANGE);
     const run = plan.runs.find((r) => r.homeRun === 'h-07')!;

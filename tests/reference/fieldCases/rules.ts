@@ -4,6 +4,7 @@ import type { RuleFacts } from '../../../src/facts/ruling';
 import type { Enclosure } from '../../../src/job/schema';
 import { arrangePanel } from '../../../src/loads/arrangePanel';
 import { breakersOf } from '../../../src/loads/breakers';
+import { LUGS_AN_END } from '../../../src/plan/required';
 import { runRules } from '../../../src/rules/run';
 import { ampacity } from '../../../src/standards/ampacity';
 import { baseJob, type Changes, changed, directory, factsOf } from '../../unit/rules/support';
@@ -55,7 +56,11 @@ export const ruleCases: Readonly<Record<string, Check>> = {
   'FC-07': (e) => {
     // the inspector says; nothing in the text bars splices in a bedroom
     expect(canIn('bedroom', { '/code/amendments': { spliceCan: 'yes' } })!.outcome === 'holds').toBe(e.may_remain);
-    expect(canIn('bedroom')!.outcome).toBe('cannot be told');
+    const ask = canIn('bedroom')!;
+    expect(ask.outcome).toBe('cannot be told');
+    // what is to be seen on site, whoever decides
+    expect(/\breachable\b/i.test(ask.look ?? '')).toBe(e.must_be_accessible);
+    expect(/\bfull cover\b/i.test(ask.look ?? '')).toBe(e.needs_cover_fastened);
   },
   'FC-09': (e) => {
     const drywall = { [`${AREA}/after/cover`]: 'drywall' };
@@ -81,6 +86,11 @@ export const ruleCases: Readonly<Record<string, Check>> = {
     const sameLeg = factsOf(baseJob).arrangement;
     const legs = { ...sameLeg, directory: directory({ 'c-2': 'A', 'c-3': 'A' }) };
     expect(asked('MWBC', 'c-2', {}, { arrangement: legs })!.outcome === 'fails').toBe(e.violation);
+  },
+  'FC-32': (e) => {
+    // one neutral back to the panel for several circuits is a neutral borrowed from another
+    const trunk = asked('GROUP', 'c-1', { '/circuits/0/flags': ['borrowed neutral'] })!;
+    expect(trunk.outcome !== 'fails').toBe(e.neutral_trunk_allowed);
   },
   'FC-44': (e) => {
     const bath = { [`${AREA}/after/use`]: 'bath' };
@@ -145,6 +155,20 @@ export const ruleCases: Readonly<Record<string, Check>> = {
     expect(asked('FDR-4W', 'feeder', steel)!.outcome === 'holds').toBe(e.treat_as_4wire_if_continuous);
     expect(asked('FDR-4W', 'feeder', { ...steel, '/feeder/raceway': 'none' })!.outcome).toBe('fails');
     expect(ampacity('Al', '6', 75)).toBe(e.amp_6al_75C);
+  },
+  'FC-86': (e) => {
+    // 24 circuits of one pole, a cable each: hots on breakers, neutrals and grounds on bars, three lugs and the main
+    const circuits = circuitsOf(24, 0);
+    const homeRuns = circuits.map((c) => ({ ...baseJob.homeRuns[0]!, id: `h-${c.id}`, circuits: [c.id] }));
+    const job = { ...baseJob, circuits, homeRuns };
+    const {
+      directory: list,
+      neutralsToLand,
+      groundsToLand,
+    } = arrangePanel(job, job.options[0]!, breakersOf(job), [], 0);
+    const hots = list.filter((d) => d.circuit !== null).length;
+    expect([hots, neutralsToLand, groundsToLand]).toEqual([24, 24, 24]);
+    expect(hots + neutralsToLand + groundsToLand + LUGS_AN_END + 1).toBe(e.terminations);
   },
   'FC-77': (e) => {
     const job = { ...baseJob, circuits: circuitsOf(22, 12), homeRuns: [] };
