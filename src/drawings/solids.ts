@@ -85,20 +85,18 @@ export interface Body {
   readonly faint: boolean;
 }
 
-export const SOLID_KINDS = [
-  'floor',
-  'wall',
-  'partition',
-  'joists',
-  'thing',
-  'old panel',
-  'new panel',
-  'box',
-  'space',
-  'intrusion',
-  'board',
-] as const;
-export type SolidKind = (typeof SOLID_KINDS)[number];
+export type SolidKind =
+  | 'floor'
+  | 'wall'
+  | 'partition'
+  | 'joists'
+  | 'thing'
+  | 'old panel'
+  | 'new panel'
+  | 'box'
+  | 'space'
+  | 'intrusion'
+  | 'board';
 
 /** One thing of the job or the plan, by its id there. */
 export interface Solid {

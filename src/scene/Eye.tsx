@@ -28,12 +28,11 @@ export interface EyeHandle {
   /** Outside: larger by this factor. Inside: a step forward for more than 1, back for less. */
   nearer(factor: number): void;
   fit(): void;
-  /** Outside, from this bearing. */
-  lookFrom(bearing: number): void;
 }
 interface Props {
   readonly mode: EyeMode;
-  readonly bearing: number;
+  /** Where the view starts from; as long as nobody moved it, it follows. */
+  readonly start: number;
   /** What must be in the picture. */
   readonly points: readonly Pt3[];
   readonly margin: Margin;
@@ -68,7 +67,7 @@ export const Eye = (props: Props) => {
   const controls = useRef<OrbitControls | null>(null);
   /** As long as nobody moved the view it keeps everything in the picture. */
   const moved = useRef(false);
-  const start = useRef(props.bearing);
+  const start = useRef(props.start);
 
   const lay = useMemo(
     () => (bearing: number, elevation: number) => {
@@ -120,8 +119,7 @@ export const Eye = (props: Props) => {
     }
     const change = () => {
       moved.current = true;
-      const back = new Vector3().setFromMatrixColumn(camera.matrixWorld, 2);
-      onBearing(bearingOf(toHouse(back)));
+      onBearing(bearingOf(toHouse(camera.position.clone().sub(made.target))));
       invalidate();
     };
     made.addEventListener('change', change);
@@ -135,11 +133,12 @@ export const Eye = (props: Props) => {
   }, [camera, gl]);
 
   useLayoutEffect(() => {
-    if (mode === 'outside' && !moved.current) {
-      lay(start.current, ELEVATION);
-      moved.current = false;
-    }
-  }, [lay, mode]);
+    if (mode !== 'outside' || moved.current) return;
+    start.current = props.start;
+    lay(props.start, ELEVATION);
+    moved.current = false;
+    onBearing(props.start);
+  }, [lay, mode, props.start, onBearing]);
 
   useImperativeHandle(handle, () => {
     const orbit = (left: number, up: number) => {
@@ -193,14 +192,8 @@ export const Eye = (props: Props) => {
         lay(bearingOf(back), elevation);
         moved.current = false;
       },
-      lookFrom: (bearing) => {
-        lay(bearing, ELEVATION);
-        start.current = bearing;
-        moved.current = false;
-        onBearing(bearing);
-      },
     };
-  }, [camera, mode, lay, inRoom, invalidate, onBearing]);
+  }, [camera, mode, lay, inRoom, invalidate]);
 
   useFrame(({ gl: renderer, size: page }) => {
     camera.updateMatrixWorld();

@@ -73,7 +73,8 @@ export const SceneView = (props: Props) => {
   const [able] = useState(canDraw);
   const [shared] = useState(makeShared);
   const [mode, setMode] = useState<EyeMode>('outside');
-  const [bearing, setBearing] = useState(() => startBearing(panel?.into ?? null));
+  const start = startBearing(panel?.into ?? null);
+  const [bearing, setBearing] = useState(start);
   const [section, setSection] = useState<Section | null>(null);
   const [lost, setLost] = useState(false);
   const [lettered, setLettered] = useState<Lettered | null>(null);
@@ -146,7 +147,7 @@ export const SceneView = (props: Props) => {
           >
             <Eye
               mode={mode}
-              bearing={bearing}
+              start={start}
               points={points}
               margin={MARGIN}
               panel={panel}
@@ -191,7 +192,7 @@ export const SceneView = (props: Props) => {
       </p>
       <ul className={css.hidden} aria-label={say.list.title}>
         {list.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line.id}>{line.say}</li>
         ))}
       </ul>
     </section>

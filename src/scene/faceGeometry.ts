@@ -21,9 +21,6 @@ export class FaceBuffer {
   readonly #anchor: number[] = [];
   readonly parts: Part[] = [];
 
-  get empty(): boolean {
-    return this.#tone.length === 0;
-  }
   triangle(corners: readonly Pt3[], surface: Surface, side: Side, when: When | null): void {
     for (const p of corners) {
       this.#position.push(...p);

@@ -71,7 +71,7 @@ export const sceneWords = {
         : `${v.kind} (${v.id}), from ${v.low} to ${v.high} up.`,
     inTheWay: (v: { thing: string }) => `In the way: ${v.thing} stands in a space that must be kept clear.`,
     cables: (v: { count: number }) => `${v.count} home runs on a new course to the new panel.`,
-    row: (v: { name: string; count: number; length: string }) => `${v.count} cables run together for ${v.length}.`,
+    row: (v: { count: number; length: string }) => `${v.count} cables run together for ${v.length}.`,
     joists: 'Joists are drawn as measured.',
     noJoists: 'Joists were not measured and are not drawn.',
     stair: 'Which end of the stair is up is not in the survey: it is drawn rising to the right or to the back.',
