@@ -72,7 +72,9 @@ test('what was seen on site is recorded in the job and settles the finding; it c
   await expect(page.getByText('Nothing has been recorded yet.')).toBeVisible();
 });
 
-test('another code year plans the job anew, under its own sections', async ({ page }) => {
+test('another code year plans the job anew; what is not read is said and kept; a pocket calculation shows its answer', async ({
+  page,
+}) => {
   const job = demoJob('small-house');
   await openDemo(page, 'small-house');
   await chooseOption(page, EAST);
@@ -87,12 +89,8 @@ test('another code year plans the job anew, under its own sections', async ({ pa
   await page.getByLabel('Highest handle, inches').fill('tall');
   await page.getByLabel('Highest handle, inches').press('Enter');
   await expect(page.getByText('“tall” is not a number of inches. Kept as typed.')).toBeVisible();
-});
 
-/* 3 conductors of 14 and 3 of 12 with clamps and one ground allowance of 12 (NEC 314.16(B), Table 314.16(B): 2.00 and 2.25 in³). */
-test('a pocket calculation shows its steps; what is not read is said and kept', async ({ page }) => {
-  await openDemo(page, 'small-house');
-  await goTo(page, 'Check');
+  // pocket calculation: 3 conductors of 14 and 3 of 12, clamps, one ground of 12: NEC 314.16(B), Table 314.16(B), 2.00 and 2.25 in³
   const box = page.getByLabel('Conductors, as in 4 x 14, 2 x 12');
   await box.fill('three of each');
   await page.getByRole('button', { name: 'Work it out' }).click();

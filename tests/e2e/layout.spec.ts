@@ -29,31 +29,9 @@ const jobOf = async (page: Page): Promise<Job> => {
   return opened.value.job;
 };
 
-test('dragged along the wall, the panel changes price and AFCI count to those of the saved file', async ({ page }) => {
-  await openDemo(page, 'washer');
-  await goTo(page, 'Lay out');
-  await chooseOption(page, A);
-  for (const view of [plan(page), walls(page)]) {
-    await dragBy(page, view, 36);
-    // quick figures while it is held
-    await expect(page.getByRole('status').filter({ hasText: 'north laundry' })).toContainText(/about \$/);
-    await page.mouse.up();
-    await planned(page);
-    await expect(page.locator('[data-stale]')).toHaveCount(0);
-  }
-  const job = await jobOf(page);
-  const { left } = job.options.find((o) => o.id === 'relocate-a')!.enclosure.on;
-  expect(left).toBeGreaterThan(90);
-  const tally = tallyOf(job, 'relocate-a');
-  expect(tally.likelyCents).not.toBe(tallyOf(demoJob('washer'), 'relocate-a').likelyCents);
-  for (const key of ['lowCents', 'highCents', 'afciAdded', 'stops'] as const) {
-    const path = `plans/1/tally/${key}`;
-    expect(misread(path, (await figure(page, path).textContent()) ?? '', tally[key])).toBeNull();
-  }
-  await expect(page.getByRole('button', { name: /^Undo/ })).toBeEnabled();
-});
-
-test('from clear to barred and back: it says why it stops, and the finding is drawn', async ({ page }) => {
+test('dragged from clear to barred and back it says why it stops; let go, price and AFCI count are the saved file’s', async ({
+  page,
+}) => {
   await openDemo(page, 'washer');
   await goTo(page, 'Lay out');
   await chooseOption(page, A);
@@ -67,6 +45,24 @@ test('from clear to barred and back: it says why it stops, and the finding is dr
   await expect(offset(page)).toHaveValue(`6'-4"`);
   await expect(figure(page, 'plans/1/tally/stops')).toHaveText('0');
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+
+  for (const view of [plan(page), walls(page)]) {
+    await dragBy(page, view, 36);
+    await expect(says).toContainText(/about \$/); // quick figures while it is held
+    await page.mouse.up();
+  }
+  await planned(page);
+  await expect(page.locator('[data-stale]')).toHaveCount(0);
+  const job = await jobOf(page);
+  const { left } = job.options.find((o) => o.id === 'relocate-a')!.enclosure.on;
+  expect(left).toBeGreaterThan(90);
+  const tally = tallyOf(job, 'relocate-a');
+  expect(tally.likelyCents).not.toBe(tallyOf(demoJob('washer'), 'relocate-a').likelyCents);
+  for (const key of ['lowCents', 'highCents', 'afciAdded', 'stops'] as const) {
+    const path = `plans/1/tally/${key}`;
+    expect(misread(path, (await figure(page, path).textContent()) ?? '', tally[key])).toBeNull();
+  }
+  await expect(page.getByRole('button', { name: /^Undo/ })).toBeEnabled();
 });
 
 test('arrow keys move the panel by 1 in, with Shift by 1/4 in; in the wall drawing up and down too', async ({

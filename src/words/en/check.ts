@@ -2,7 +2,6 @@
 export const checkWords = {
   countsTitle: 'Findings by what they do',
   effectShort: { 'stops the job': 'stops', 'extra work': 'extra work', 'verify in field': 'verify', note: 'notes' },
-  showFirst: (v: { effect: string }) => `Show the first: ${v.effect}`,
   drawingName: (v: { option: string }) => `Where the finding is, ${v.option}`,
   drawingAlt: (v: { option: string }) =>
     `The room from above with the work of ${v.option}; the finding chosen is framed. It is told in full beside.`,
@@ -13,17 +12,12 @@ export const checkWords = {
   next: 'Next',
   previous: 'Previous',
   of: (v: { number: number; count: number }) => `${v.number} of ${v.count}`,
-  asked: 'asked for',
-  found: 'found',
   outcome: { holds: 'holds', fails: 'fails', 'cannot be told': 'cannot be told' },
   sectionsTitle: 'Section by code year',
   inForce: 'in force here',
   notAsked: 'not asked for',
   standing: { confirmed: 'confirmed', 'one source': 'one source', memory: 'from memory', unverified: 'unverified' },
   curesTitle: 'What would satisfy it',
-  noCure: 'No remedy is known to the program.',
-  included: 'in the price',
-  noPrice: 'no price',
   lookTitle: 'On site',
 
   // confirming

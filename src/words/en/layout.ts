@@ -27,12 +27,10 @@ export const layoutWords = {
   panelHint: 'Drag it along the walls. Arrow keys: 1 in, with Shift 1/4 in. Escape puts it back.',
   wallEnd: 'end of the wall',
   against: (v: { why: string }) => `against: ${v.why}`,
-  held: 'Held at',
   livePrice: (v: { price: string }) => `about ${v.price}`,
   liveAfci: (v: { count: number }) => `${v.count} gain AFCI`,
   liveClear: 'no conflict found in the checks made',
   livePlanning: 'being worked out …',
-  liveNote: 'Quick figures while it is held; worked out in full when let go.',
 
   // options
   toolInPlace: 'In place',
@@ -42,7 +40,6 @@ export const layoutWords = {
   newRelocate: 'Relocate',
   copyOf: (v: { title: string }) => `${v.title}, copy`,
   noPanelYet: 'An option needs an old panel: draw one on sheet 1.',
-  optionTitle: 'Option',
   name: 'Name',
   remove: 'Delete this option',
   reallyRemove: 'Delete for good?',
