@@ -36,7 +36,7 @@ const drawPanels = (job: Job): Drawn[] =>
       layer: 'names',
       lines: [{ say: say.panelName({ name: nameWords.spoken(e.id) }), lettering: 'small', tone: 'ink-2', size: 11.5 }],
       rank: 2,
-      must: true,
+      must: false,
       lead: middle(outline),
       places: [10, 22, 36].flatMap((gap) => SIDES.map((side) => ({ at: middle(outline), side, gap }))),
     };

@@ -48,6 +48,26 @@ export const Palette = () => {
   const picked = PALETTE.find((t) => t.kind === now.thing);
   return (
     <div className={css.paletteAll}>
+      {picked ? (
+        <button
+          type="button"
+          className={parts.button}
+          onClick={() =>
+            add(
+              '/site/obstacles',
+              obstacleOf(
+                picked,
+                freshId(job, '/site/obstacles', picked.kind),
+                freePlace(job, picked.size.width, picked.size.depth),
+              ),
+            )
+          }
+        >
+          {say.putIn({ kind: picked.kind })}
+        </button>
+      ) : (
+        <p className={css.pickOne}>{say.pickOne}</p>
+      )}
       <fieldset className={css.palette} aria-label={say.paletteTitle}>
         {PALETTE.map((thing) => (
           <button
@@ -65,24 +85,6 @@ export const Palette = () => {
           </button>
         ))}
       </fieldset>
-      {picked && (
-        <button
-          type="button"
-          className={parts.button}
-          onClick={() =>
-            add(
-              '/site/obstacles',
-              obstacleOf(
-                picked,
-                freshId(job, '/site/obstacles', picked.kind),
-                freePlace(job, picked.size.width, picked.size.depth),
-              ),
-            )
-          }
-        >
-          {say.putIn({ kind: picked.kind })}
-        </button>
-      )}
     </div>
   );
 };
