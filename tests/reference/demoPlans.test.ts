@@ -59,6 +59,17 @@ test.each(newCableFacts)(
   60_000,
 );
 
+test('goods before the panel are a note with their remedy, and never stop the job', () => {
+  // demo/small-house: cartons stand 12 in before the north wall, across the whole width of the panel (110.26(B))
+  const { plans } = planJob(jobOf('small-house'));
+  const store = (option: string) =>
+    plans.find((p) => p.option === option)!.findings.filter((f) => f.rule === 'WS-STORE')[0]!;
+  expect(store('in-place')).toMatchObject({ outcome: 'fails', effect: 'note' });
+  expect(store('in-place').remedies.map((r) => r.cents)).toEqual([0]);
+  expect(store('relocate-a')).toMatchObject({ outcome: 'holds', effect: null });
+  expect(plans.map((p) => p.tally.stops)).toEqual([0, 0]);
+}, 60_000);
+
 test.each(afciFacts)(
   'AFCI by length with the new panel at $left along its wall',
   ({ left, circuits }) => {
