@@ -15,14 +15,17 @@ export const quiet = (text: string, tone: TextLine['tone']): TextLine => ({
   size: SMALL,
 });
 
-/** Places to try for a room's name: a coarse grid of points inside it, the middle first. */
+/** Steps of the grid of places tried for a room's name, each way. */
+const GRID = 14;
+
+/** Places to try for a room's name: a grid of points inside it, the middle first. */
 const roomPlaces = (area: Area): LabelPlace[] => {
   const box = bounds(area.outline);
   const center: Pt = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
   const grid: Pt[] = [];
-  for (let i = 1; i < 8; i++)
-    for (let j = 1; j < 8; j++)
-      grid.push([box.minX + ((box.maxX - box.minX) * i) / 8, box.minY + ((box.maxY - box.minY) * j) / 8]);
+  for (let i = 1; i < GRID; i++)
+    for (let j = 1; j < GRID; j++)
+      grid.push([box.minX + ((box.maxX - box.minX) * i) / GRID, box.minY + ((box.maxY - box.minY) * j) / GRID]);
   return grid
     .filter((p) => insideOrOn(p, area.outline))
     .map((at) => ({ at, far: Math.hypot(at[0] - center[0], at[1] - center[1]) }))

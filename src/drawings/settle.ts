@@ -142,6 +142,26 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
       .map(({ box, worse }) => ({ box, cost: overlap(box) * 20 + lost(box) * 400 + ink(box) + worse }))
       .reduce((a, b) => (b.cost < a.cost ? b : a)).box;
 
+  const place = (which: (label: Label) => boolean) =>
+    drawing.items
+      .filter((item): item is Label => item.item === 'label' && which(item))
+      .map((label, i) => ({ label, i }))
+      .sort((a, b) => a.label.rank - b.label.rank || a.i - b.i)
+      .flatMap(({ label }): Placed<Label>[] => {
+        const { w, h } = blockSize(label);
+        if (label.within !== undefined && w > label.within * paper.scale) return [];
+        const box = best(
+          label.places.map((place, k) => {
+            const [x, y] = center(place, to, w, h);
+            return { box: boxAt(x, y, w, h), worse: k * 2 };
+          }),
+        );
+        if (!label.must && (overlap(box) > 1 || lost(box) > 0 || ink(box) > TOO_MUCH_INK)) return [];
+        taken.push(box);
+        return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, label.lead && to(label.lead)) }];
+      });
+  // names of walls have one place only, and are lettered before anything else
+  const names = place((label) => label.rank === 0);
   const marks = bySpot(drawing).flatMap((group): Placed<Mark>[] => {
     const spot = to(group[0]!.at);
     const columns = Math.min(group.length, MARKS_IN_ROW);
@@ -162,22 +182,5 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
     }));
   });
 
-  const labels = drawing.items
-    .filter((item): item is Label => item.item === 'label')
-    .map((label, i) => ({ label, i }))
-    .sort((a, b) => a.label.rank - b.label.rank || a.i - b.i)
-    .flatMap(({ label }): Placed<Label>[] => {
-      const { w, h } = blockSize(label);
-      if (label.within !== undefined && w > label.within * paper.scale) return [];
-      const box = best(
-        label.places.map((place, k) => {
-          const [x, y] = center(place, to, w, h);
-          return { box: boxAt(x, y, w, h), worse: k * 2 };
-        }),
-      );
-      if (!label.must && (overlap(box) > 1 || lost(box) > 0 || ink(box) > TOO_MUCH_INK)) return [];
-      taken.push(box);
-      return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, label.lead && to(label.lead)) }];
-    });
-  return { labels, marks };
+  return { labels: [...names, ...place((label) => label.rank > 0)], marks };
 };

@@ -10,8 +10,10 @@ import { calcVoltageDrop } from '../../calculations/voltageDrop';
 import { type CalcRead, readCalcInput } from '../../job/calcInput';
 import type { Fault } from '../../units/fault';
 import type { Result } from '../../units/result';
+import { isKnown } from '../../units/types';
 import { pocketWords as say } from '../../words/en/pocket';
 import parts from '../parts/parts.module.css';
+import { useJob } from '../selected';
 import css from './check.module.css';
 import { PocketAnswer } from './PocketAnswer';
 import { POCKET, type PocketName } from './pocketFields';
@@ -48,7 +50,10 @@ export const Pocket = () => {
   const [answer, setAnswer] = useState<CalcOutput | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const id = useId();
-  const fields = POCKET[name];
+  const { edition } = useJob().code;
+  const fields = POCKET[name].map((f) =>
+    f.key === 'edition' && isKnown(edition) ? { ...f, start: String(edition) } : f,
+  );
   const keyOf = (key: string): string => `${name} ${key}`;
   const type = (key: string, value: string): void => {
     setTyped({ ...typed, [keyOf(key)]: value });

@@ -26,7 +26,7 @@ export const pocketWords = {
     'terminal-bend': 'Bend at a terminal',
   },
   fields: {
-    edition: 'Code year',
+    edition: 'Worked by the code of',
     metal: 'Metal',
     awg: 'Size, AWG or kcmil',
     startColumn: 'Ampacity starts at, °C',

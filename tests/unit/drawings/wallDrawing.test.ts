@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Drawn } from '../../../src/drawings/items';
+import type { Paper } from '../../../src/drawings/paper';
+import { planDrawing } from '../../../src/drawings/planDrawing';
+import { blockSize, settle } from '../../../src/drawings/settle';
 import { unroll } from '../../../src/drawings/unroll';
 import { type WallDrawing, wallDrawing } from '../../../src/drawings/wallDrawing';
 import type { Plan } from '../../../src/facts/result';
@@ -176,3 +179,37 @@ test('what stands behind a partition is not seen through it', () => {
   expect(boxes.some((x) => x > 1152 && x < 1368)).toBe(false);
   expect(boxes.some((x) => x >= 1368)).toBe(true);
 });
+
+test('lettering and marks of both drawings do not lie over each other at a desk', () => {
+  for (const name of ['washer', 'small-house', 'l-shaped'] as const) {
+    const job = demo(name);
+    const option = optionOf(job, 'relocate-a');
+    const { plan } = planOption(job, option, 'live');
+    for (const [drawing, high] of [
+      [planDrawing(job, option, plan, WHOLE), 680],
+      [wallDrawing(job, option, plan, WHOLE), 300],
+    ] as const) {
+      const { minX, maxX, minY, maxY } = drawing.extent;
+      const scale = (high - 122) / (maxY - minY);
+      const paper: Paper = {
+        width: (maxX - minX) * scale + 124,
+        height: high,
+        scale,
+        to: ([x, y]) => [62 + (x - minX) * scale, 61 + (maxY - y) * scale],
+      };
+      const { labels, marks } = settle(drawing, paper);
+      const written = [
+        ...labels.map((l) => ({ say: l.of.lines[0]!.say, x: l.x, y: l.y, ...blockSize(l.of) })),
+        ...marks.map((m) => ({ say: `mark ${m.of.number}`, x: m.x, y: m.y, w: 22, h: 22 })),
+      ];
+      const over = written.flatMap((a, i) =>
+        written
+          .slice(i + 1)
+          .filter((b) => Math.abs(a.x - b.x) < (a.w + b.w) / 2 - 1 && Math.abs(a.y - b.y) < (a.h + b.h) / 2 - 1)
+          .map((b) => `${a.say} over ${b.say}`),
+      );
+      expect(over, name).toEqual([]);
+      expect(written.length).toBeGreaterThan(10);
+    }
+  }
+}, 30_000);
