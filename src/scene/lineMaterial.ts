@@ -33,7 +33,7 @@ const VERTEX = /* glsl */ `
     vec4 b = modelViewMatrix * vec4(to, 1.0);
     if (!isOrthographic) {
       // a line that goes on behind the eye ends just before it
-      float near = -0.02;
+      float near = -0.03; // as far off as the camera's near plane
       if (a.z > near && b.z > near) { gl_Position = NOWHERE; return; }
       if (a.z > near) a = mix(b, a, (b.z - near) / (b.z - a.z));
       if (b.z > near) b = mix(a, b, (a.z - near) / (a.z - b.z));
@@ -53,8 +53,9 @@ const VERTEX = /* glsl */ `
     vec2 off = vec2(-along.y, along.x) * position.y * half_ + along * (position.x < 0.5 ? -half_ : half_) * 0.8;
     vec4 at = position.x < 0.5 ? ca : cb;
     vec4 eyeward = position.x < 0.5 ? a : b;
-    // drawn a little before the face it is the edge of
-    eyeward.z += max(0.006, (1.2 * half_ + 0.6) / scale * METERS);
+    // drawn a little before the face it is the edge of; close to the eye that is very little
+    float shift = max(0.006, (1.2 * half_ + 0.6) / scale * METERS);
+    eyeward.z += isOrthographic ? shift : min(shift, -eyeward.z * 0.006);
     vec4 nearer = projectionMatrix * eyeward;
     gl_Position = vec4(at.xy + off / (uPicture * 0.5) * at.w, nearer.z / nearer.w * at.w, at.w);
     vAt = position.x < 0.5 ? from : to;
