@@ -23,5 +23,5 @@ test('without a plan nothing new is said, and joists that were not measured are 
   const site = { ...job.site, framing: job.site.framing.map((f) => ({ ...f, firstJoist: 'unknown' as const })) };
   const list = sceneList({ ...job, site }, optionOf(job, 'in-place'), null);
   expect(list.find((l) => l.id === 'joists')?.say).toContain('not drawn');
-  expect(list.some((l) => l.id.startsWith('box'))).toBe(false);
+  expect(list.some((l) => l.say.startsWith('Splice box'))).toBe(false);
 });
