@@ -163,6 +163,6 @@ export const bookItemWords = {
   noMovePrice: (v: { thing: string }) => `What it costs to move ${v.thing} is not in the survey.`,
   noRating: (v: { circuit: string }) => `The breaker of ${v.circuit} has no price: its rating is not known.`,
   noLength: (v: { cable: string; of: string }) =>
-    `The length of ${v.cable} is not whole: how far ${v.of} run on to the first outlet is not known.`,
+    `The length of ${v.cable} is not whole: the part hidden in the house, to the first outlet, is not known for ${v.of}.`,
   noProfit: 'The profit asked for as a margin leaves no price that has it.',
 } as const;
