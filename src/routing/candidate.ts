@@ -1,10 +1,10 @@
 import type { Leg, Reach } from '../facts/result';
 import type { Job, Option, Practice, Way } from '../job/schema';
 import type { Cable } from '../standards/cable';
+import { connectorToOrder } from '../standards/connectors';
 import { compareSizes, isSize } from '../standards/sizes';
 import type { Mills } from '../units/money';
 import { type Id, type In, isKnown, type Pt3 } from '../units/types';
-import { connectorSize } from './connectors';
 import { codeLengthOf, cutLengthOf, HIDDEN_SLACK_SHARE, oldPathOf } from './cutLength';
 import { joistHoles } from './holes';
 import type { HomeRunFacts } from './homeRunFacts';
@@ -83,7 +83,7 @@ export const newCableItems = (
   item('pull', 1),
   item('pull ft', path / 12),
   ...staples,
-  item(`connector:${connectorSize(f.newCable)}`, entries),
+  item(`connector:${connectorToOrder(f.newCable)}`, entries),
 ];
 
 interface Parts {

@@ -4,12 +4,12 @@ import type { CableGroup, Circuit, Enclosure, HomeRun, Job, Option, Tails } from
 import { visibleRun } from '../job/site';
 import type { Cable } from '../standards/cable';
 import { cableItem } from '../standards/cableNames';
+import { connectorToOrder } from '../standards/connectors';
 import { BARE_NEUTRAL_ON_SUBPANEL } from '../standards/editionsCircuits';
 import { isThreeWire } from '../standards/threeWire';
 import { compareText } from '../units/order';
 import type { Id, In, Pt3, U } from '../units/types';
 import { isKnown } from '../units/types';
-import { connectorSize } from './connectors';
 import { shortestTail } from './cutIn';
 import { lengthAlong } from './cutLength';
 import { conductorsOf, newCableFor } from './newHomeRun';
@@ -52,7 +52,7 @@ const loadOf = (old: Cable, fresh: Cable): SpliceLoad => {
     { awg: fresh.size as string, count: conductorsOf(fresh) },
   ];
   const grounds = [...(old.ground === false ? [] : [{ awg, count: 1 }]), { awg: fresh.size as string, count: 1 }];
-  const connectors = [connectorSize(old), connectorSize(fresh)];
+  const connectors = [connectorToOrder(old), connectorToOrder(fresh)];
   const text = (list: readonly { awg: string; count: number }[]) => list.map((c) => `${c.count}x${c.awg}`).join('+');
   return { key: `${text(conductors)} g ${text(grounds)} c ${connectors.join('+')}`, conductors, grounds, connectors };
 };

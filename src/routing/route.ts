@@ -120,7 +120,8 @@ export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve
     return { ...answer, proof: { ...answer.proof, splices: { best: true } } };
   const solved = await solve(modelOf(problem, ask.boxes, posed.fill, posed.boxPrice));
   if (solved.status === 'failed') return answer;
-  const bound = solved.status === 'optimal' ? Math.floor(solved.objective + 1e-6) : solved.bound;
+  const solverBound = solved.status === 'optimal' ? Math.floor(solved.objective + 1e-6) : solved.bound;
+  const bound = Math.max(solverBound, floorOf(problem));
   const picks = solved.status === 'optimal' ? picksFrom(problem, solved.values) : null;
   const mills = picks ? costOf(problem, picks) : Number.POSITIVE_INFINITY;
   if (picks && mills < answer.objectiveMills) {

@@ -1,3 +1,4 @@
+import { thingNamed } from '../job/names';
 import { toPointer } from '../job/pointer';
 import type { Job } from '../job/schema';
 import { formatFeetInches } from '../units/length';
@@ -109,7 +110,7 @@ export const spliceCanWays = (
         conductorsSpliced: f.conductors,
         own: (path, length) => [...newCableItems(f, path, length, [], 2), splices(f)],
         beside: besideSpliced(f),
-        why: say.spliceCan({ can: can.id, length: feet(way.length) }),
+        why: say.spliceCan({ can: thingNamed(terms.job, can.id), length: feet(way.length) }),
       }),
     ),
   );
@@ -160,7 +161,7 @@ export const newHomeRunWay = (
       ? because === null
         ? say.newHomeRun()
         : say.newHomeRunOnly({ because })
-      : say.blocked({ by: by.join(', ') }),
+      : say.blocked({ by: by.map((id) => thingNamed(terms.job, id)).join(', ') }),
     blockedBy: by,
   });
 };
@@ -177,5 +178,5 @@ export const staysOnOldWay = (terms: Terms, f: HomeRunFacts): Candidate =>
     way: 'stays on old panel',
     stretches: [],
     own: () => [],
-    why: say.staysOnOld({ can: f.can?.id ?? f.group.enclosure }),
+    why: say.staysOnOld({ can: thingNamed(terms.job, f.can?.id ?? f.group.enclosure) }),
   });

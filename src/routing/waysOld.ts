@@ -1,10 +1,10 @@
 import type { Leg, Reach } from '../facts/result';
 import type { WallFace } from '../job/site';
+import { connectorToOrder } from '../standards/connectors';
 import { formatFeetInches } from '../units/length';
 import { isKnown, type Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import { besideSpliced, type Candidate, candidate, item, splices, type Terms } from './candidate';
-import { connectorSize } from './connectors';
 import { mayBeReused } from './cutIn';
 import { pointAlong, runPoints } from './existingRuns';
 import type { HomeRunFacts } from './homeRunFacts';
@@ -39,7 +39,7 @@ const shortOnes = (f: HomeRunFacts, reach: Reach | null): { readonly insulated: 
   };
 };
 
-const entered = (f: HomeRunFacts) => item(`connector:${connectorSize(f.homeRun.cable)}`, 1);
+const entered = (f: HomeRunFacts) => item(`connector:${connectorToOrder(f.homeRun.cable)}`, 1);
 
 /**
  * Joined inside the new panel: only the conductors that are short, with a piece of new cable's conductors. A ground that

@@ -13,7 +13,7 @@ export const routingWords = {
   cutInShort: (v: { part: Part; short: string; length: string }) =>
     `The ${PART[v.part]} is ${v.short} short, so it is cut in and spliced upstream; ${v.length} of new cable.`,
   spliceCan: (v: { can: string; length: string }) =>
-    `Spliced in the old can ${v.can}, kept for splices only; ${v.length} of new cable.`,
+    `Spliced in ${v.can}, kept for splices only; ${v.length} of new cable.`,
   newHomeRun: () => 'A new home run costs less than joining the old cable.',
   newHomeRunOnly: (v: { because: string }) => `A new home run: ${v.because}.`,
   staysOnOld: (v: { can: string }) => `Stays where it is in ${v.can}, which this option keeps.`,
