@@ -81,7 +81,9 @@ describe('hours', () => {
     expect(outage).toBeCloseTo(13.95 - 0.06, 3);
     expect(answer.outageHours).toBeCloseTo(7, 0.5);
     expect(answer.plan.byTask).toContainEqual(expect.objectContaining({ id: 'land 1p', hours: 2, when: 'outage' }));
-    expect(answer.plan.byTask).toContainEqual(expect.objectContaining({ id: 'land 1p', hours: 0.4, when: 'before outage' }));
+    expect(answer.plan.byTask).toContainEqual(
+      expect.objectContaining({ id: 'land 1p', hours: 0.4, when: 'before outage' }),
+    );
     expect(answer.plan.byTask).toContainEqual(expect.objectContaining({ id: 'lug', hours: 0.75, when: 'outage' }));
     expect(answer.crewHours - outage).toBeCloseTo(24, 0);
   });
