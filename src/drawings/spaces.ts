@@ -64,9 +64,10 @@ export interface Intrusion {
 const intrusionsOf = (job: Job, option: Option, finding: Finding, face: WallFace): Intrusion[] => {
   const shape = flat(finding.shape);
   if (shape.length < 3) return [];
-  const over = finding.rule === DEDICATED ? (finding.shape?.[0]?.[2] ?? 0) : 0;
+  /** The dedicated space goes from the floor to the height its shape is told at. */
+  const top = finding.shape?.[0]?.[2] ?? 0;
   return solids(job.site, 'after', option.moves)
-    .filter((s) => (finding.rule === DEDICATED ? s.foreign && s.toZ > over : s.blocksSpace && s.fromZ < HEADROOM_IN))
+    .filter((s) => (finding.rule === DEDICATED ? s.foreign && s.fromZ < top : s.blocksSpace && s.fromZ < HEADROOM_IN))
     .map(({ id, kind, outline, fromZ, toZ }) => {
       const inside = clipConvex(outline, shape);
       const { left, right, near, far } = spread(face, inside.length > 0 ? inside : [[0, 0]]);

@@ -63,3 +63,19 @@ test('what stands in a space that fails is crosshatched, only as far as it stand
     false,
   );
 });
+
+test('a foreign thing anywhere between the floor and the top of the dedicated space is crosshatched', () => {
+  const job = demo('washer');
+  const option = optionOf(job, 'relocate-a');
+  const shape = square(40, 140, 14.5, 4).map(([x, y]): Pt3 => [x, y, 92]);
+  const plan = { findings: [finding('DEDICATED', 'fails', shape)] } as unknown as Plan;
+  const hatchedWith = (bottom: number, foreign: boolean) => {
+    const obstacles = job.site.obstacles.map((o) =>
+      o.id === 'washer' ? { ...o, foreign, bottom, size: { ...o.size, height: 6 } } : o,
+    );
+    const drawn = drawSpaces({ ...job, site: { ...job.site, obstacles } }, option, plan);
+    return drawn.some((l) => l.item === 'line' && l.fill === 'intrusion' && l.id === 'in the way: washer');
+  };
+  expect([hatchedWith(84, true), hatchedWith(10, true)]).toEqual([true, true]);
+  expect([hatchedWith(92, true), hatchedWith(84, false)]).toEqual([false, false]);
+});
