@@ -9,9 +9,9 @@ import type { Job, Option } from '../../job/schema';
 import { formatFeetInches } from '../../units/length';
 import { drawingWords } from '../../words/en/drawings';
 import { layoutWords as say } from '../../words/en/layout';
+import { PaintLines } from '../drawing/PaintLines';
 import type { Projection } from '../drawing/projection';
 import css from './layout.module.css';
-import { PaintLines } from './PaintDrawing';
 
 interface Props {
   readonly job: Job;

@@ -2,9 +2,8 @@ import { memo, useMemo } from 'react';
 import type { Drawing } from '../../drawings/items';
 import { settle } from '../../drawings/settle';
 import css from '../drawing/drawing.module.css';
-import { PaintDimension } from '../drawing/PaintDimension';
 import { PaintLabel } from '../drawing/PaintLabel';
-import { PaintArc, PaintLine, PaintSign } from '../drawing/paint';
+import { PaintLines } from '../drawing/PaintLines';
 import { type Projection, pathData } from '../drawing/projection';
 import { MarkAt } from '../parts/EffectMark';
 
@@ -15,25 +14,6 @@ interface Props {
   /** The key note singled out. */
   readonly note: number | null;
 }
-
-/** Lines, signs and dimensions of a drawing, without lettering. */
-export const PaintLines = memo(({ drawing, on }: Pick<Props, 'drawing' | 'on'>) =>
-  drawing.items.map((item, i) => {
-    const key = `${i} ${item.id}`;
-    switch (item.item) {
-      case 'line':
-        return <PaintLine key={key} line={item} on={on} />;
-      case 'arc':
-        return <PaintArc key={key} arc={item} on={on} />;
-      case 'sign':
-        return <PaintSign key={key} sign={item} on={on} />;
-      case 'dimension':
-        return <PaintDimension key={key} dimension={item} on={on} />;
-      default:
-        return null;
-    }
-  }),
-);
 
 /** A whole drawing. `data-frame` holds the matrix from its inches to the paper. */
 export const PaintDrawing = memo(({ drawing, on, alt, note }: Props) => {

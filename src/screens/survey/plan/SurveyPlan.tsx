@@ -4,9 +4,8 @@ import type { Pt } from '../../../units/types';
 import { screenWords } from '../../../words/en/screens';
 import { surveyWords as say } from '../../../words/en/survey';
 import drawing from '../../drawing/drawing.module.css';
-import { PaintDimension } from '../../drawing/PaintDimension';
 import { PaintLabel } from '../../drawing/PaintLabel';
-import { PaintArc, PaintLine, PaintSign } from '../../drawing/paint';
+import { PaintLines } from '../../drawing/PaintLines';
 import { pathData, projectionOf } from '../../drawing/projection';
 import { useJob } from '../../selected';
 import { liveDimensions } from '../liveDimensions';
@@ -81,21 +80,7 @@ export const SurveyPlan = () => {
             className={place ? css.placing : undefined}
             {...handlers}
           >
-            {painted?.items.map((item, i) => {
-              const key = `${i} ${item.id}`;
-              switch (item.item) {
-                case 'line':
-                  return <PaintLine key={key} line={item} on={on} />;
-                case 'arc':
-                  return <PaintArc key={key} arc={item} on={on} />;
-                case 'sign':
-                  return <PaintSign key={key} sign={item} on={on} />;
-                case 'dimension':
-                  return <PaintDimension key={key} dimension={item} on={on} />;
-                default:
-                  return null;
-              }
-            })}
+            {painted && <PaintLines drawing={painted} on={on} />}
             {settled?.labels.map(({ of, leader }) =>
               leader === null ? null : (
                 <path key={`to ${of.id}`} d={pathData(leader, false)} className={drawing.leader} />
