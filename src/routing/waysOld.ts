@@ -25,6 +25,8 @@ export interface OldWays {
   readonly short: { readonly part: ReachPart; readonly by: string } | null;
 }
 
+/** Less to spare than this and a survey's tape does not tell whether it reaches. Common practice, no source. */
+const THIN_IN = 6;
 const inches = (x: number) => formatFeetInches(Math.abs(x), 8);
 const spareOf = (r: Reach) => Math.min(r.jacket, r.hot, r.neutral, r.ground);
 
@@ -222,7 +224,9 @@ const reuseWays = (terms: Terms, routes: Routes, f: HomeRunFacts): OldWays => {
       reach: told ? reach : null,
       stretches: [way],
       own: () => [item('reuse', 1), entered(f)],
-      why: told ? say.reuse({ spare: inches(spareOf(reach)) }) : say.reuseUntold({ because: unknown! }),
+      why: told
+        ? say.reuse({ spare: inches(spareOf(reach)), thin: spareOf(reach) < THIN_IN })
+        : say.reuseUntold({ because: unknown! }),
     });
   const enters = tries.enters();
   if (unknown !== null) {

@@ -4,8 +4,8 @@ type Part = keyof typeof PART;
 /** Why a home run goes the way it does. Lengths arrive as feet and inches. */
 export const routingWords = {
   stays: () => 'It already enters where the new panel stands, and everything reaches its terminal.',
-  reuse: (v: { spare: string }) =>
-    `Drawn back to its pivot it reaches: jacket, hot, neutral and ground, the shortest with ${v.spare} to spare.`,
+  reuse: (v: { spare: string; thin: boolean }) =>
+    `Drawn back to its pivot it reaches: jacket, hot, neutral and ground, the shortest with ${v.spare} to spare.${v.thin ? ' That is little: tape it before counting on it.' : ''}`,
   reuseUntold: (v: { because: string }) => `Drawn back, though ${v.because}.`,
   spliceInPanel: (v: { part: Part; short: string | null }) =>
     `The jacket reaches the new panel, but the ${PART[v.part]} ${v.short === null ? 'may not reach' : `is ${v.short} short`}: joined inside the panel.`,
