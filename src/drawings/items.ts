@@ -112,6 +112,8 @@ export interface Label extends Item {
   readonly must: boolean;
   /** What it names, where a thin line leads from text that could not stand beside it. */
   readonly lead: Pt | null;
+  /** The name of a thing: inside its own outline or outside all outlines, never inside another thing's. */
+  readonly ofThing?: true;
   /** Left out where it is wider than so many inches of the drawing. */
   readonly within?: In;
   /** Tried in this order: a point, and on which side of it the text goes. */

@@ -53,20 +53,40 @@ export const nameRoom = (area: Area, small: boolean): Label => {
   };
 };
 
-export const around = (outline: readonly Pt[]): LabelPlace[] => {
-  const box = bounds(outline);
-  const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+/** Points of the paper between a thing and a name beside it, tried in this order. */
+const BESIDE = [3, 14, 28, 44, 62, 84];
+
+/** Places for a thing's name: in its outline, else around it, nearest first. */
+const around = (outline: readonly Pt[]): LabelPlace[] => {
+  const { minX, minY, maxX, maxY } = bounds(outline);
+  const at = (across: number, up: number): Pt => [minX + (maxX - minX) * across, minY + (maxY - minY) * up];
+  const inside = [
+    at(0.5, 0.5),
+    at(0.5, 0.75),
+    at(0.5, 0.25),
+    at(0.5, 0.88),
+    at(0.5, 0.12),
+    at(0.75, 0.5),
+    at(0.25, 0.5),
+  ];
+  const beside: readonly (readonly [Pt, LabelPlace['side']])[] = [
+    [at(0.5, 0), 'below'],
+    [at(0.5, 1), 'above'],
+    [at(1, 0.5), 'right'],
+    [at(0, 0.5), 'left'],
+    [at(1, 1), 'above right'],
+    [at(0, 1), 'above left'],
+    [at(1, 0), 'below right'],
+    [at(0, 0), 'below left'],
+  ];
   return [
-    { at: [x, y], side: 'middle', gap: 0 },
-    { at: [x, box.minY], side: 'below', gap: 3 },
-    { at: [x, box.maxY], side: 'above', gap: 3 },
-    { at: [box.maxX, y], side: 'right', gap: 4 },
-    { at: [box.minX, y], side: 'left', gap: 4 },
+    ...inside.map((p): LabelPlace => ({ at: p, side: 'middle', gap: 0 })),
+    ...BESIDE.flatMap((gap) => beside.map(([p, side]): LabelPlace => ({ at: p, side, gap }))),
   ];
 };
 
-/** A thing's name, at the first of the places where it can be read. */
-export const thingLabel = ({ obstacle }: Stand, places: readonly LabelPlace[]): Label => {
+/** A thing's name in or beside its outline in the drawing, with a thin line to it from outside. */
+export const thingLabel = ({ obstacle }: Stand, outline: readonly Pt[]): Label => {
   const over = obstacle.bottom >= CUT_IN;
   return {
     item: 'label',
@@ -75,8 +95,9 @@ export const thingLabel = ({ obstacle }: Stand, places: readonly LabelPlace[]): 
     lines: [quiet(over ? say.over({ thing: obstacle.kind }) : obstacle.kind, over ? 'ink-3' : 'ink-2')],
     rank: 5,
     must: false,
-    lead: null,
-    places,
+    lead: middle(outline),
+    ofThing: true,
+    places: around(outline),
   };
 };
 
@@ -97,6 +118,7 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
             rank: 1,
             must: true,
             lead: middle([fresh[2]!, fresh[3]!]),
+            ofThing: true,
             places: ringPlaces(middle([fresh[2]!, fresh[3]!]), [14, 26, 40, 60, 84, 110]),
           } as const,
         ]
@@ -114,6 +136,7 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
           rank: 3,
           must: false,
           lead: middle([outline[2]!, outline[3]!]),
+          ofThing: true,
           places: ringPlaces(middle([outline[2]!, outline[3]!]), [10, 20, 32, 48, 66, 88]),
         } as const,
       ];
@@ -122,7 +145,7 @@ const namePanels = (job: Job, option: Option, plan: Plan | null): Label[] => {
 };
 
 /** A thing's name in plan: in it where it fits, else beside it. */
-export const nameThing = (stand: Stand): Label => thingLabel(stand, around(stand.outline));
+export const nameThing = (stand: Stand): Label => thingLabel(stand, stand.outline);
 
 /** A post is known by its shape; a stair that has its own area is named by that. */
 export const isNamed = (job: Job, { obstacle }: Stand): boolean =>

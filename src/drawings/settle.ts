@@ -1,5 +1,6 @@
 import type { Pt } from '../units/types';
 import { dimensionBoxes } from './dimensionBoxes';
+import { type Ground, groundsOf } from './grounds';
 import type { Drawing, Label, LabelPlace, Line, Mark } from './items';
 import { type Box, boxAt, inkBoxes, type Paper, shared } from './paper';
 
@@ -41,6 +42,8 @@ const CROSSING: Partial<Record<Line['layer'], number>> = {
   space: 1,
   dimensions: 5,
 };
+/** How much worse the name of a thing is where another thing lies over its own, and where it would seem another's. */
+const ON_GROUND: Readonly<Record<Ground, number>> = { own: 0, outside: 12, 'own, shared': 60, another: 4000 };
 /** Lettering that may be left out is, where it would stand over more ink than this. */
 const TOO_MUCH_INK = 110;
 /** Fine lines inside a thing disturb lettering less than its edge. */
@@ -137,6 +140,7 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
     Math.max(0, b.x + b.w - paper.width + 2) +
     Math.max(0, b.y + b.h - paper.height + 2);
   const overlap = (b: Box) => taken.reduce((n, t) => n + shared(b, t), 0);
+  const groundOf = groundsOf(drawing, paper);
   const best = (tries: readonly { readonly box: Box; readonly worse: number }[]): Box =>
     tries
       .map(({ box, worse }) => ({ box, cost: overlap(box) * 20 + lost(box) * 400 + ink(box) + worse }))
@@ -153,12 +157,16 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
         const box = best(
           label.places.map((place, k) => {
             const [x, y] = center(place, to, w, h);
-            return { box: boxAt(x, y, w, h), worse: k * 2 };
+            const at = boxAt(x, y, w, h);
+            return { box: at, worse: k * 2 + (label.ofThing ? ON_GROUND[groundOf(label.id, at)] : 0) };
           }),
         );
-        if (!label.must && (overlap(box) > 1 || lost(box) > 0 || ink(box) > TOO_MUCH_INK)) return [];
+        const ground = label.ofThing ? groundOf(label.id, box) : 'outside';
+        if (!label.must && (overlap(box) > 1 || lost(box) > 0 || ink(box) > TOO_MUCH_INK || ground === 'another'))
+          return [];
         taken.push(box);
-        return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, label.lead && to(label.lead)) }];
+        const lead = (ground === 'outside' || ground === 'another') && label.lead ? to(label.lead) : null;
+        return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, lead) }];
       });
   // names of walls have one place only, and are lettered before anything else
   const names = place((label) => label.rank === 0);

@@ -85,29 +85,17 @@ const strokesOf = ({ stand, left, right }: Seen): Line[] => {
   }
 };
 
+const outlineOf = ({ stand: { obstacle }, left, right }: Seen): Pt[] =>
+  box(left, right, obstacle.bottom, obstacle.bottom + obstacle.size.height);
+
 const drawSeen = (seen: Seen): Line[] => {
   const { obstacle } = seen.stand;
-  const outline = box(seen.left, seen.right, obstacle.bottom, obstacle.bottom + obstacle.size.height);
+  const outline = outlineOf(seen);
   if (obstacle.kind === 'beam' || obstacle.kind === 'duct')
     return [ring('things', obstacle.id, outline, stroke('object', 'ink-3', 'overhead'))];
   const dash = changeDash(obstacle.exists);
   const edge = stroke(obstacle.stored ? 'thin' : 'object', 'ink-2', dash);
   return [ring('things', obstacle.id, outline, edge, obstacle.stored || dash ? null : 'appliance'), ...strokesOf(seen)];
-};
-
-const nameSeen = (seen: Seen): Label => {
-  const { obstacle } = seen.stand;
-  const top = obstacle.bottom + obstacle.size.height;
-  const x = (seen.left + seen.right) / 2;
-  const y = (obstacle.bottom + top) / 2;
-  return thingLabel(seen.stand, [
-    { at: [x, y], side: 'middle', gap: 0 },
-    { at: [x, top - (top - obstacle.bottom) / 4], side: 'middle', gap: 0 },
-    { at: [x, obstacle.bottom + (top - obstacle.bottom) / 4], side: 'middle', gap: 0 },
-    { at: [x, top], side: 'above', gap: 3 },
-    { at: [seen.right, y], side: 'right', gap: 4 },
-    { at: [seen.left, y], side: 'left', gap: 4 },
-  ]);
 };
 
 const openingOutline = (
@@ -147,7 +135,10 @@ export const drawWallOpenings = (site: Site, walls: readonly Unrolled[]): Line[]
 /** Things in the room before each wall, with their names. */
 export const drawWallThings = (job: Job, option: Option, walls: readonly Unrolled[]): (Line | Label)[] => {
   const seen = seenThings(job.site, walls, option);
-  return [...seen.flatMap(drawSeen), ...seen.filter((s) => isNamed(job, s.stand)).map(nameSeen)];
+  return [
+    ...seen.flatMap(drawSeen),
+    ...seen.filter((s) => isNamed(job, s.stand)).map((s) => thingLabel(s.stand, outlineOf(s))),
+  ];
 };
 
 /** Where things that an option moves stood. */

@@ -12,7 +12,7 @@ import {
   stroke,
 } from '../../drawings/items';
 import { drawJoists } from '../../drawings/joists';
-import { around, isNamed, nameRoom, thingLabel } from '../../drawings/names';
+import { isNamed, nameRoom, thingLabel } from '../../drawings/names';
 import { canOutline, drawOldFeeder } from '../../drawings/oldWork';
 import { drawOpenings } from '../../drawings/openings';
 import { drawThings, middle, stands } from '../../drawings/things';
@@ -38,6 +38,7 @@ const drawPanels = (job: Job): Drawn[] =>
       rank: 2,
       must: false,
       lead: middle(outline),
+      ofThing: true,
       places: [10, 22, 36].flatMap((gap) => SIDES.map((side) => ({ at: middle(outline), side, gap }))),
     };
     const measured = isKnown(e.role) && isKnown(e.busAmps);
@@ -118,7 +119,7 @@ export const surveyDrawing = (
     ...site.areas.map((area) => nameRoom(area, small)),
     ...stands(site, [])
       .filter((stand) => isNamed(job, stand))
-      .map((stand) => thingLabel(stand, around(stand.outline))),
+      .map((stand) => thingLabel(stand, stand.outline)),
     ...extra,
   ];
   const order = new Map(LAYERS.map((layer, i) => [layer, i]));
