@@ -4,6 +4,7 @@ import type { Job } from '../job/schema';
 import { cableName } from '../standards/cableNames';
 import type { Id } from '../units/types';
 import { closeoutWords as say } from '../words/en/closeout';
+import { compareWork } from './workOrder';
 
 /** What a crew needs of one home run; `at` is its place in the result. */
 export interface ScheduleRow {
@@ -71,9 +72,9 @@ export interface TaskOf {
   readonly task: TimePlan['byTask'][number];
   readonly at: number;
 }
-/** Tasks of one part of the day, the longest first, with their places in the result. */
+/** Tasks of one part of the day in the order of work, with their places in the result. */
 export const tasksWhen = (plan: Plan, when: (typeof WHENS)[number]): TaskOf[] =>
   plan.time.byTask
     .map((task, at) => ({ task, at }))
     .filter(({ task }) => task.when === when)
-    .sort((a, b) => b.task.hours - a.task.hours || a.at - b.at);
+    .sort((a, b) => compareWork(a.task.id, b.task.id));

@@ -14,7 +14,9 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
   if (plan.cuts.length === 0) return <p className={css.none}>{say.noCuts}</p>;
   return (
     <table className={`${css.table} ${css.cuts}`}>
-      <caption>{say.cutsTitle}</caption>
+      <caption>
+        {say.cutsTitle} <small>{say.cutsNote}</small>
+      </caption>
       <thead>
         <tr>
           <th scope="col">{say.cable}</th>
@@ -24,7 +26,7 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
             {say.left}
           </th>
           <th scope="col" className={css.right}>
-            {screenWords.colCost}
+            {say.costBought}
           </th>
         </tr>
       </thead>

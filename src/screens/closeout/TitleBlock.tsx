@@ -23,7 +23,7 @@ export const TitleBlock = ({ view, plan }: { readonly view: OptionView; readonly
   const { edition } = job.code;
   return (
     <div className={css.block}>
-      <Cell head={say.job} main={job.title || job.id} note={say.revision({ day: job.changedOn })} />
+      <Cell head={say.job} main={job.title || screenWords.untitled} note={say.revision({ day: job.changedOn })} />
       <Cell head={say.option} main={view.letter} note={view.option.title} />
       <Cell
         head={say.codeYear}

@@ -31,7 +31,8 @@ const isTaken = (job: Job, { id, required, taken }: Alternate): boolean =>
 const saidOf = (plan: Plan, { required, rule }: Alternate, taken: boolean): string => {
   const section = plan.findings.find((f) => f.rule === rule)?.section ?? '';
   if (required) return say.required({ section });
-  if (rule !== null) return say.inspector;
+  if (rule !== null)
+    return say.ifAsked({ circuits: plan.afci.filter((a) => a.required === 'inspector decides').length });
   return taken ? say.mayDecline : say.mayTake;
 };
 

@@ -7,6 +7,7 @@ import { homeRunTag } from '../parts/names';
 import { figurePath, useJob } from '../selected';
 import { useActions, useJobState } from '../session';
 import css from './lines.module.css';
+import { isCable } from './linesInOrder';
 
 interface Props {
   readonly plan: Plan;
@@ -38,6 +39,7 @@ export const LineBehind = ({ plan, at, line }: Props) => {
       <Field label={say.likely}>
         <Figure path={`${path}/likelyCents`}>{dollars(line.likelyCents)}</Figure>
       </Field>
+      {isCable(line) && <p>{say.usedNote}</p>}
       {asked && (
         <p>
           <b>{say.becauseTitle}.</b> {say.because({ section: asked.section, say: asked.say })}

@@ -6,7 +6,7 @@ import { Figure } from '../parts/Figure';
 import { dollars } from '../parts/money';
 import { figurePath } from '../selected';
 import css from './lines.module.css';
-import { linesInOrder } from './linesInOrder';
+import { isCable, linesInOrder } from './linesInOrder';
 
 const hundredths = (n: number): string => String(Math.round(n * 100) / 100);
 const ENDS = ['lowCents', 'likelyCents', 'highCents'] as const;
@@ -71,7 +71,9 @@ export const LinesTable = ({ plan, at, letter, open, onOpen, behind }: Props) =>
                       {!ON_TOP.has(line.kind) && (
                         <>
                           <Figure path={path(`${i}/quantity`)}>{hundredths(line.quantity)}</Figure>{' '}
-                          <small>{line.unit === 'each' ? '' : line.unit}</small>
+                          <small>
+                            {line.unit === 'each' ? '' : line.unit} {isCable(line) && say.used}
+                          </small>
                         </>
                       )}
                     </td>

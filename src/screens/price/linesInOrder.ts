@@ -10,6 +10,9 @@ export interface LineGroup {
   readonly kind: Line['kind'];
   readonly lines: readonly PlacedLine[];
 }
+/** Cable is priced by the foot used, and bought in whole lengths. */
+export const isCable = ({ kind, item }: Line): boolean => kind === 'material' && item.startsWith('cable:');
+
 const ORDER: readonly (readonly Line['kind'][])[] = [
   ['labor'],
   ['material'],

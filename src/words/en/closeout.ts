@@ -80,6 +80,9 @@ export const closeoutWords = {
 
   // cuts and order
   cutsTitle: 'Cut from coils',
+  cutsNote:
+    'Cost is of the whole lengths bought, less the worth of what is left and usable. The price counts the feet used.',
+  costBought: 'Cost, bought',
   noCuts: 'No new cable is cut.',
   from: 'From',
   pieces: 'Pieces',

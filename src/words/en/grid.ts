@@ -82,8 +82,12 @@ export const gridWords = {
   notACable: (v: { typed: string }) =>
     `“${v.typed}” is not read as a cable. 14/2 w/G, 12/3, 12/2 MC, 2-2-2-4 Al SER are.`,
   tooLong: (v: { most: number }) => `More than ${v.most} characters.`,
-  noGroupYet: 'A cable needs a cable group: the way it reaches the old panel. Draw one in the room first.',
-  whichGroup: (v: { groups: readonly string[] }) => `Set the cable group first: ${v.groups.join(', ')}.`,
+  noGroupYet:
+    'Say which cable group: the way a cable reaches the old panel. None is drawn yet. Draw one in the room first, then name it here.',
+  whichGroup: (v: { groups: readonly string[] }) =>
+    `Say which cable group, in the column Cable group: ${v.groups.join(', ')}.`,
+  severalGroups: (v: { typed: string; groups: readonly string[] }) =>
+    `“${v.typed}” begins the names of several cable groups: ${v.groups.join(', ')}.`,
   noSuchGroup: (v: { typed: string; groups: readonly string[] }) =>
     v.groups.length === 0
       ? `There is no cable group “${v.typed}”; none is drawn yet.`
@@ -131,7 +135,9 @@ export const gridWords = {
   readOf: (v: { rows: number; file: string }) => `${v.file}: ${plural(v.rows, 'row', 'rows')} read.`,
   allTaken: 'Every cell was understood.',
   notTaken: (v: { count: number }) =>
-    `${plural(v.count, 'cell was', 'cells were')} not understood. They keep what was typed and are not in the job:`,
+    `${plural(v.count, 'cell is', 'cells are')} not in the job. What was typed is kept here until the page is closed or reloaded:`,
+  notTakenShort: (v: { count: number }) => `${plural(v.count, 'cell', 'cells')} not in the job`,
+  badCells: (v: { rows: string; column: string; say: string }) => `Rows ${v.rows}, ${v.column}: ${v.say}`,
   badCell: (v: { row: number; column: string; say: string }) => `Row ${v.row}, ${v.column}: ${v.say}`,
   unknownColumn: (v: { head: string }) => `The column “${v.head}” is not known here and was left out.`,
   openQuote: (v: { row: number; column: number }) =>

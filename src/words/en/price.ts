@@ -20,6 +20,9 @@ export const priceWords = {
   eachFor: (v: { unit: string }) =>
     ({ h: 'Dollars an hour', ft: 'Dollars a foot', each: 'Dollars each' })[v.unit] ?? `Dollars a ${v.unit}`,
   quantity: 'Quantity',
+  used: 'used',
+  usedNote:
+    'Feet used, at the price of a foot. “Cuts and order” shows the whole lengths bought and what those cost; the rest is stock.',
   behind: (v: { count: number }) => `For ${plural(v.count, 'home run', 'home runs')}`,
   behindWhole: 'For the whole job, no single home run.',
   because: (v: { section: string; say: string }) => (v.section === '' ? v.say : `${v.section}: ${v.say}`),
@@ -46,7 +49,8 @@ export const priceWords = {
   inPrice: 'in the price',
   mayTake: 'owner may take',
   mayDecline: 'owner may decline',
-  inspector: 'inspector decides',
+  ifAsked: (v: { circuits: number }) =>
+    `if the inspector asks for it: ${plural(v.circuits, 'circuit', 'circuits')} not counted as gaining AFCI until then`,
   take: (v: { name: string }) => `Take ${v.name}`,
   leave: (v: { name: string }) => `Leave ${v.name}`,
   moreStops: (v: { count: number }) => `and ${v.count} more`,

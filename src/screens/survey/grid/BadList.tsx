@@ -1,5 +1,6 @@
 import { gridWords as say } from '../../../words/en/grid';
 import parts from '../../parts/parts.module.css';
+import { badLines } from './badLines';
 import css from './grid.module.css';
 import type { Grid, Report } from './useGrid';
 
@@ -12,10 +13,10 @@ export const BadList = ({ grid }: { readonly grid: Grid }) => {
         <b>{say.notTaken({ count: grid.badHere.length })}</b>
       </p>
       <ul>
-        {grid.badHere.map(({ at, cell }) => (
-          <li key={`${at} ${cell.column}`}>
-            <span>{say.badCell({ row: at + 1, column: say.heads[cell.column], say: cell.say })}</span>
-            <button type="button" className={css.small} onClick={() => grid.discard(cell)}>
+        {badLines(grid.badHere.map(({ at, cell }) => ({ ...cell, row: at + 1, cell }))).map(({ line, of }) => (
+          <li key={line}>
+            <span>{line}</span>
+            <button type="button" className={css.small} onClick={() => grid.discard(of.map(({ cell }) => cell))}>
               {say.discard}
             </button>
           </li>

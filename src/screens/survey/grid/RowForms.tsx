@@ -30,7 +30,7 @@ export const RowForms = ({ grid }: { readonly grid: Grid }) => {
               <span>{r.its.circuit?.label}</span>
               <span className={css.facts}>
                 {r.its.circuit && amps(r)} {r.its.homeRun && shown(grid, r, 'cable')}
-                {bad > 0 && ` · ${say.notTaken({ count: bad }).split('.')[0]}`}
+                {bad > 0 && ` · ${say.notTakenShort({ count: bad })}`}
               </span>
             </button>
           </li>

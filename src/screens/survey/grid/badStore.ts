@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { useEffect, useSyncExternalStore } from 'react';
 import type { Id } from '../../../units/types';
 import type { BadCells } from './apply';
 
@@ -16,3 +16,14 @@ export const keepBadCells = (job: Id, bad: BadCells): void => {
   kept.set(job, bad);
   for (const listener of listeners) listener();
 };
+
+/** Jobs whose grid shows text the job does not have: it goes with the page, so leaving is asked back. */
+const owing = new Set<Id>();
+const askBack = (event: BeforeUnloadEvent): void => event.preventDefault();
+export const useAskBack = (job: Id, owes: boolean): void =>
+  useEffect(() => {
+    if (owes) owing.add(job);
+    else owing.delete(job);
+    if (owing.size > 0) addEventListener('beforeunload', askBack);
+    else removeEventListener('beforeunload', askBack);
+  }, [job, owes]);

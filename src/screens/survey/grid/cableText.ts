@@ -18,8 +18,9 @@ const isUnknown = (cable: Cable): boolean => Object.values(cable).every((value) 
 /** A cable as it stands in its cell. */
 export const cableText = (cable: Cable): string => (isUnknown(cable) ? say.notKnown : cableName(cable));
 
-const GROUND = /(?:,?\s*|^)(?:w\s*\/\s*g(?:round)?|wg|with\s+(?:ground|egc))\.?$/i;
-const NO_GROUND = /,?\s*(?:without\s+(?:ground|egc)|no\s+(?:ground|egc)|w\/o\s*g(?:round)?)\.?$/i;
+const GROUND =
+  /(?:,?\s*|^)(?:w\s*\/\s*g(?:round)?|wg|with\s+(?:ground|egc)|(?:[+/]\s*)?(?<![a-z-])(?:g|gnd|ground))\.?$/i;
+const NO_GROUND = /,?\s*(?:without\s+(?:ground|egc)|no\s+(?:g|gnd|ground|egc)|w\/o\s*g(?:round)?)\.?$/i;
 const NOT_SAID = /,?\s*(?:ground|egc)\s+not\s+known$/i;
 /** What is written of the EGC at the end of a cable's name, and the name before it. */
 const splitGround = (text: string): { name: string; ground: boolean | null } => {

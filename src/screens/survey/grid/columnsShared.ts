@@ -21,6 +21,15 @@ const cablesOf = (job: Job, circuit: Id | null) =>
 const dropIdle = (job: Job, circuit: Id | null): Job =>
   circuit === null || cablesOf(job, circuit).length > 0 ? job : without(job, 'circuits', circuit);
 
+/** Groups a text may mean: the one of that name, else all whose names begin so. */
+const groupNamed = (job: Job, typed: string): Id[] => {
+  const said = typed.toLowerCase();
+  const names = job.cableGroups.map((g) => g.id);
+  const whole = names.filter((id) => id.toLowerCase() === said);
+  if (whole.length > 0 || said === '') return whole;
+  return names.filter((id) => id.toLowerCase().startsWith(said));
+};
+
 export const GROUP: Column = {
   id: 'group',
   of: 'cable',
@@ -31,7 +40,9 @@ export const GROUP: Column = {
     const typed = text.trim();
     if (typed === '') return row.homeRun === null ? ok({ job, row }) : err(say.groupStays);
     const groups = job.cableGroups.map((g) => g.id);
-    const group = groups.find((id) => id.toLowerCase() === typed.toLowerCase());
+    const named = groupNamed(job, typed);
+    if (named.length > 1) return err(say.severalGroups({ typed, groups: named }));
+    const group = named[0];
     if (group === undefined) return err(say.noSuchGroup({ typed, groups }));
     if (row.homeRun === null) return needHomeRun(job, row, group);
     return ok({
@@ -79,9 +90,8 @@ export const TAG: Column = {
     if (tag === row.homeRun) return ok({ job, row });
     if (job.homeRuns.some((h) => h.id === tag)) return ontoCable(job, row, tag);
     if (row.homeRun !== null) return err(say.tagStays({ typed: tag }));
-    const wanted = beside('group')?.trim().toLowerCase();
-    const group = job.cableGroups.find((g) => g.id.toLowerCase() === wanted);
-    return needHomeRun(job, row, group?.id, tag);
+    const named = groupNamed(job, beside('group')?.trim() ?? '');
+    return needHomeRun(job, row, named.length === 1 ? named[0] : undefined, tag);
   },
 };
 

@@ -4,9 +4,9 @@ import { gridWords as say } from '../../../words/en/grid';
 import { useJob } from '../../selected';
 import { useActions } from '../../session';
 import { type Applied, applyCells, type BadCell, type BadCells, badKey, type CellText } from './apply';
-import { keepBadCells, useBadCells } from './badStore';
+import { badLines } from './badLines';
+import { keepBadCells, useAskBack, useBadCells } from './badStore';
 import { needCircuit, needHomeRun } from './column';
-import { columnById } from './columns';
 import { removeRow } from './columnsShared';
 import { csvRows } from './csvRows';
 import { gridEdit } from './gridEdit';
@@ -29,7 +29,8 @@ export interface Grid {
   set(cells: readonly CellText[], name: string): Applied;
   /** Empties cells; those that must hold something keep it. */
   clear(cells: readonly CellText[], name: string): void;
-  discard(cell: BadCell): void;
+  /** Cells show what the job has again. */
+  discard(cells: readonly BadCell[]): void;
   addRow(): void;
   remove(rows: readonly number[]): void;
   readFile(file: string, text: string): void;
@@ -60,6 +61,7 @@ export const useGrid = (): Grid => {
       })
       .sort((a, b) => a.at - b.at);
   }, [rows, bad]);
+  useAskBack(job.id, badHere.length > 0);
 
   const change = (after: Job, name: string): boolean => {
     const step = gridEdit(job, after, name);
@@ -84,9 +86,9 @@ export const useGrid = (): Grid => {
       const left = new Map([...applied.bad].filter(([, cell]) => cell.text !== ''));
       if (change(applied.job, name)) keepBadCells(job.id, left);
     },
-    discard(cell) {
+    discard(cells) {
       const left = new Map(bad);
-      left.delete(badKey(cell.row, cell.column));
+      for (const cell of cells) left.delete(badKey(cell.row, cell.column));
       keepBadCells(job.id, left);
     },
     addRow() {
@@ -108,9 +110,7 @@ export const useGrid = (): Grid => {
         title: say.readOf({ rows: count, file }),
         lines: [
           ...unknown.map((head) => say.unknownColumn({ head })),
-          ...refused.map((r) =>
-            say.badCell({ row: lineOf(r.row), column: say.heads[columnById(r.column).id], say: r.say }),
-          ),
+          ...badLines(refused.map((cell) => ({ ...cell, row: lineOf(cell.row) }))).map(({ line }) => line),
           ...(refused.length + unknown.length === 0 ? [say.allTaken] : []),
         ],
       });
