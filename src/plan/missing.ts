@@ -1,9 +1,9 @@
 import type { RoutingAnswer } from '../facts/routing';
 import { cableName, circuitName, fieldSentence, thingNamed } from '../job/names';
 import { toPointer } from '../job/pointer';
-import type { Job } from '../job/schema';
+import type { Job, Option } from '../job/schema';
 import { compareText } from '../units/order';
-import type { Id } from '../units/types';
+import { type Id, isKnown } from '../units/types';
 import { bookItemWords as items } from '../words/en/bookItems';
 import { fieldWords } from '../words/en/fields';
 import { planWords as say } from '../words/en/plan';
@@ -18,6 +18,15 @@ export interface Missing {
 /** A breaker whose rating nobody read: no price book has it. */
 const NO_RATING = /^breaker:rating unknown \((.+)\)$/;
 export const unratedBreaker = (breaker: Id): string => `breaker:rating unknown (${breaker})`;
+/** The ratings, by JSON pointer, that the breaker named by a price book id waits for: those of its circuit and of the partner. */
+export const unratedPaths = (job: Job, id: string): string[] => {
+  const breaker = NO_RATING.exec(id)?.[1];
+  return job.circuits.flatMap((c, i) =>
+    breaker !== undefined && (c.id === breaker || c.partner === breaker) && !isKnown(c.amps)
+      ? [toPointer(['circuits', i, 'amps'])]
+      : [],
+  );
+};
 const NO_LENGTH = 'length unknown:';
 const MOVE = 'move:';
 const NO_PROFIT = 'profit';
@@ -58,6 +67,20 @@ export const missingWays = (job: Job, { runs, feeder }: RoutingAnswer): Missing[
     ),
     ...(feeder.blockedBy.length > 0 ? [{ id: '/feeder', say: say.feederBlocked({ by: by(feeder.blockedBy) }) }] : []),
   ];
+};
+
+/**
+ * A new feeder is measured from where it comes into the room: what lies between there and its source is in no price,
+ * unless the source stands in the room.
+ */
+export const missingFeeder = (job: Job, option: Option, { feeder }: RoutingAnswer): Missing[] => {
+  const disconnect = option.serviceDisconnect;
+  const measured = disconnect
+    ? disconnect.on !== 'outdoors'
+    : job.enclosures.some((e) => e.id === job.feeder.from.panel);
+  if (feeder.way !== 'replaced' || feeder.blockedBy.length > 0 || measured) return [];
+  const from = disconnect ? null : job.feeder.from.panel;
+  return [{ id: '/feeder/entersAt', say: say.feederUnmeasured({ from, panel: option.title }) }];
 };
 
 export const sortedMissing = (list: readonly Missing[]): Missing[] => [...list].sort((a, b) => compareText(a.id, b.id));

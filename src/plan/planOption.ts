@@ -13,7 +13,7 @@ import { compareText } from '../units/order';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
 import { toFinding } from './findings';
-import { missingFields, missingItems, missingWays, sortedMissing } from './missing';
+import { missingFeeder, missingFields, missingItems, missingWays, sortedMissing } from './missing';
 import { openMatters } from './openMatters';
 import { type RequiredWork, requiredWork } from './required';
 import { settle } from './settle';
@@ -84,6 +84,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     ...missingItems(job, taken, priced.missing),
     ...missingFields(job, openMatters(job, option, verdicts)),
     ...missingWays(job, answer),
+    ...missingFeeder(job, option, answer),
   ]);
   const plan: Plan = {
     option: option.id,

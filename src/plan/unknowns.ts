@@ -2,17 +2,20 @@ import type { Result } from '../facts/result';
 import { fieldSentence } from '../job/names';
 import type { Job } from '../job/schema';
 import { compareText } from '../units/order';
+import { unratedPaths } from './missing';
 import type { Planned } from './planOption';
 
 const ROUTES = 'routes';
+const PRICE = 'price';
 
-/** What the survey leaves open and what waits for it: rules by id, the load, the routes. One line a field, by path, and in words. */
+/** What the survey leaves open and what waits for it: rules by id, the load, the routes, the price. One line a field, by path, and in words. */
 export const unknownsOf = (job: Job, planned: readonly Planned[]): Result['unknown'] => {
   const blocks = new Map<string, Set<string>>();
   const add = (path: string, what: string) => blocks.set(path, (blocks.get(path) ?? new Set()).add(what));
-  for (const { verdicts, answer } of planned) {
+  for (const { plan, verdicts, answer } of planned) {
     for (const v of verdicts) for (const path of v.unknown) add(path, v.rule);
     for (const a of answer.assumed) add(a.path, ROUTES);
+    for (const id of plan.price.missing) for (const path of unratedPaths(job, id)) add(path, PRICE);
   }
   return [...blocks]
     .map(([path, set]) => ({ path, say: fieldSentence(job, path), blocks: [...set].sort(compareText) }))

@@ -6,6 +6,7 @@ import { AFCI_EDITIONS, AFCI_EXEMPT_IN, AFCI_VOLTS, LENGTH_NOISE_IN } from '../s
 import { byId, compareText } from '../units/order';
 import { EDITIONS, type Id, isKnown } from '../units/types';
 import { circuitWords as say } from '../words/en/rulesCircuit';
+import { gfciAdded } from './gfci';
 import { cablesOf, isIdle, isUntouched, lineToNeutral } from './reading';
 
 /** What the job knows of a circuit, before any work on its wiring. */
@@ -44,9 +45,22 @@ export interface CircuitJudgement extends AfciJudgement {
   readonly codeLengthWithTails: number;
   /** Is anything done to its wiring? */
   readonly touched: boolean;
+  /** Lengths of its extended home runs, in, where each is excused by itself and all of them together are not; else empty. */
+  readonly together: readonly number[];
 }
 
-/** One circuit, judged by the home run that asks most of it. */
+/** The question asked of all extensions of a circuit as one, where there are several. */
+const asOne = (works: readonly Partial<AfciQuestion>[]): Partial<AfciQuestion> | null => {
+  const extended = works.filter((work) => work.outsideIn !== undefined && !work.newHomeRun);
+  const sum = (of: (work: Partial<AfciQuestion>) => number | undefined) =>
+    extended.reduce((total, work) => total + (of(work) ?? 0), 0);
+  return extended.length > 1 ? { outsideIn: sum((w) => w.outsideIn), tailsIn: sum((w) => w.tailsIn) } : null;
+};
+
+/**
+ * One circuit, judged by the home run that asks most of it. Whether the length that is excused is of each extension or
+ * of the circuit the code does not say: several that pass it only together are for the inspector.
+ */
 export const judgeCircuit = (job: Job, option: Option, runs: readonly Run[], circuit: Circuit): CircuitJudgement => {
   const question = questionOf(job, circuit);
   const own = cablesOf(job, circuit.id).flatMap((h) => runs.filter((r) => r.homeRun === h.id));
@@ -57,8 +71,12 @@ export const judgeCircuit = (job: Job, option: Option, runs: readonly Run[], cir
   const worst = [...judged].sort(
     (a, b) => WEIGHT.indexOf(a.required) - WEIGHT.indexOf(b.required) || Number(b.tapeIt) - Number(a.tapeIt),
   )[0]!;
+  const whole = asOne(asked);
+  const summed = worst.required === 'no' && whole !== null && judgeAfci({ ...question, ...whole }).required !== 'no';
   return {
     ...worst,
+    required: summed ? 'inspector decides' : worst.required,
+    together: summed ? asked.flatMap((work) => work.outsideIn ?? []) : [],
     tapeIt: judged.some((j) => j.tapeIt),
     circuit,
     codeLength: Math.max(0, ...own.map((r) => r.codeLength)),
@@ -67,19 +85,30 @@ export const judgeCircuit = (job: Job, option: Option, runs: readonly Run[], cir
   };
 };
 
-const remedyOf = (job: Job, judged: CircuitJudgement): string | null => {
+/** Does the breaker of this circuit guard against ground faults too: because it does today, or because it gains it? */
+const withGfci = (job: Job, { circuit }: CircuitJudgement, gained: readonly Id[]): boolean =>
+  job.circuits
+    .filter((c) => c.id === circuit.id || c.id === circuit.partner)
+    .some((c) => c.protection === 'GFCI' || c.protection === 'AFCI and GFCI' || gained.includes(c.id));
+
+const remedyOf = (job: Job, judged: CircuitJudgement, gained: readonly Id[]): string | null => {
   if (judged.required === 'no') return null;
   const devices = new Set(
     (isKnown(job.code.edition) ? [job.code.edition] : EDITIONS).map((edition) => AFCI_EDITIONS[edition].firstDevice),
   );
   // Only what every code year in question accepts is offered.
   const withSwitch = devices.size === 1 && devices.has('first receptacle or switch');
-  return say.afciRemedy({ withSwitch, shared: judged.circuit.partner !== null });
+  return say.afciRemedy({
+    withSwitch,
+    shared: judged.circuit.partner !== null,
+    gfci: withGfci(job, judged, gained),
+  });
 };
 
 /** One entry a circuit, every circuit, sorted by id. */
-export const afciEntries = (job: Job, option: Option, runs: readonly Run[]): AfciEntry[] =>
-  byId(job.circuits).map((circuit) => {
+export const afciEntries = (job: Job, option: Option, runs: readonly Run[]): AfciEntry[] => {
+  const gained = gfciAdded(job, runs);
+  return byId(job.circuits).map((circuit) => {
     const judged = judgeCircuit(job, option, runs, circuit);
     return {
       circuit: circuit.id,
@@ -87,9 +116,10 @@ export const afciEntries = (job: Job, option: Option, runs: readonly Run[]): Afc
       codeLength: judged.codeLength,
       tapeIt: judged.tapeIt,
       section: judged.section,
-      remedy: remedyOf(job, judged),
+      remedy: remedyOf(job, judged, gained),
     };
   });
+};
 
 /** Circuits that one breaker serves: the two of a shared neutral stand together under a common trip. */
 const underOneBreaker = (job: Job): Circuit[][] => {

@@ -22,6 +22,10 @@ export const NOT_COVERED: readonly { readonly rule: RuleId; readonly why: string
   { rule: 'TEN-PERCENT', why: 'Not yet: the length of each whole circuit is seldom known; the exception is not used.' },
   { rule: 'WIREWAY', why: 'Not yet: wireways are not laid out.' },
   {
+    rule: 'SVC-COND',
+    why: 'Not yet: the feeder checks do not look at service-entrance conductors; their ampacity is not compared with the service overcurrent device, even where the survey names the cable.',
+  },
+  {
     rule: 'FDR-TAP',
     why: 'Not yet: a feeder smaller than its upstream device is judged by FDR-SIZE, without the tap rules.',
   },

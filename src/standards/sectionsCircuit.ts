@@ -22,6 +22,7 @@ export const CIRCUIT_SECTIONS = {
   EMDISC: years(null, '230.85', '230.85(C)', '230.70(A)(1)'),
   BARRIER: years('408.3(A)(2)', '230.62(C)', '230.62(C)', '230.62(C)'),
   'SVC-SIX': years('230.71', '230.71(B)', '230.71(B)', '230.71(B)', 'one source'),
+  'SVC-COND': always('230.42, 230.90, 310.12', 'memory'),
   'SVC-GROUND': always('250.24, 250.50–250.66, 250.94, 250.104'),
   'SVC-TO-SUB': years('250.24(A)(5)', '250.24(A)(5)', '250.24(B)', '250.24(B)'),
   'OLD-3WIRE': years('250.140 Exc.', '250.140 Exc.', '250.140(B)', '250.140(B)'),

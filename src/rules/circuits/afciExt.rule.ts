@@ -51,6 +51,17 @@ export const afciExt: Rule = {
           ? holdsNearly(say.afciNear(v), say.afciTape(), measure)
           : holds(say.afciExempt(v), measure);
       case 'inspector decides':
+        if (judged.together.length > 0)
+          return cannotBeTold(
+            say.afciTogether({
+              label: circuit.label,
+              lengths: judged.together.map((length) => formatFeetInches(length)),
+              all: formatFeetInches(judged.together.reduce((sum, length) => sum + length, 0)),
+            }),
+            say.afciTogetherLook(),
+            scopePaths(job, circuit),
+            measure,
+          );
         return cannotBeTold(say.afciAsk(v), say.afciAskLook(), [], measure);
       case 'cannot be told':
         return cannotBeTold(say.afciUntold(v), say.afciUntoldLook(), scopePaths(job, circuit), measure);

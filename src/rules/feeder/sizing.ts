@@ -1,6 +1,7 @@
 import type { Work } from '../../facts/work';
 import type { Cable } from '../../standards/cable';
 import { cableName } from '../../standards/cableNames';
+import { HIGHER_MARKING } from '../../standards/editionsService';
 import type { RuleId } from '../../standards/sections';
 import { isKnown } from '../../units/types';
 import { panelWords as say } from '../../words/en/rulesPanel';
@@ -24,6 +25,15 @@ const untoldOf = (facts: FactsInYear, cable: Cable, rule: RuleId): string | null
     ...(feeder.breakerAmps === null ? [say.unreadBreaker()] : []),
   ];
   return `${say.feederCarries({ cable: nameOf(cable, rule), at })} ${say.feederUntold({ unread, breaker: feeder.breakerAmps })}`;
+};
+
+/** The breaker that cures it: with the marking of the ends not read, the larger one they may allow is named too. */
+const smallerBreaker = (facts: FactsInYear, cables: readonly Cable[], most: number): string => {
+  const better = cables.map((cable) => carriesOf(facts, cable).find(({ column }) => column === HIGHER_MARKING)?.most);
+  const best = Math.min(...better.map((amps) => amps ?? most));
+  return best > most && !isKnown(bothEnds(facts))
+    ? say.feederSmallerByMarking({ column: HIGHER_MARKING, best, amps: most })
+    : say.feederSmallerBreaker({ amps: most });
 };
 
 /**
@@ -50,7 +60,7 @@ export const sizing = (facts: FactsInYear, cables: readonly Cable[], rule: RuleI
     const item = `feeder breaker:2p ${most}`;
     const smaller: Work = { item, quantity: 1, homeRuns: [], rule, alternate: null };
     const remedies = [
-      { say: say.feederSmallerBreaker({ amps: most }), cents: null, work: [smaller] },
+      { say: smallerBreaker(facts, cables, most), cents: null, work: [smaller] },
       { say: say.feederNew(), cents: null, work: [] },
     ];
     const text =

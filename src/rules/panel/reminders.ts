@@ -1,7 +1,7 @@
 import type { RuleId } from '../../standards/sections';
 import { panelWords as say } from '../../words/en/rulesPanel';
 import { doesNotApply, type FactsInYear, type Rule, reminder } from '../rule';
-import { isServiceWork, theNewPanel } from './serviceReading';
+import { isServiceWork, newIsService, theNewPanel } from './serviceReading';
 
 const JOB = 'job';
 const theJob = () => [JOB];
@@ -23,6 +23,17 @@ const duty = (
 const mayBeService = (facts: FactsInYear) => isServiceWork(facts) !== false;
 const hasBoxes = (facts: FactsInYear) => facts.boxes.length > 0;
 
+/** Barriers belong to service equipment: the new disconnect, or the panel that is it or may be; a panel behind one is a subpanel. */
+const barrier: Rule = {
+  id: 'BARRIER',
+  subjects: (facts) => [...theNewPanel(facts), JOB],
+  check: (facts, subject) => {
+    const disconnect = facts.option.serviceDisconnect !== null;
+    if (subject === JOB) return disconnect ? reminder(say.barrierDisconnect(), say.barrierLook()) : doesNotApply();
+    return !disconnect && newIsService(facts) !== false ? reminder(say.barrier(), say.barrierLook()) : doesNotApply();
+  },
+};
+
 export const reminders: readonly Rule[] = [
   duty('DIR', say.dir, say.dirLook),
   duty('TORQUE', say.torque, say.torqueLook),
@@ -38,5 +49,5 @@ export const reminders: readonly Rule[] = [
   duty('FREE-WIRE', say.freeWire, say.freeWireLook, theJob, hasBoxes),
   duty('EGC', say.egcJoint, say.egcJointLook, theJob, hasBoxes),
   duty('SVC-GROUND', say.svcGround, say.svcGroundLook, theNewPanel, mayBeService),
-  duty('BARRIER', say.barrier, say.barrierLook, theNewPanel, mayBeService),
+  barrier,
 ];

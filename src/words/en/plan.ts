@@ -32,5 +32,7 @@ export const planWords = {
   flipNone: () => 'no option would be free of stops',
   moved: (v: { thing: string; dollars: string }) => `Move the ${v.thing} (${v.dollars}).`,
   feederBlocked: (v: { by: string }) => `No way for the feeder: ${v.by} in the way.`,
+  feederUnmeasured: (v: { from: string | null; panel: string }) =>
+    `The feeder between its source and where it comes into the room is not measured: from ${v.from === null ? 'the new service disconnect outdoors' : `its source (${v.from})`} to the new panel (${v.panel}). Its length and work there are not in the price.`,
   unreachable: (v: { cable: string; by: string }) => `No way for ${v.cable}: ${v.by} in the way.`,
 } as const;

@@ -12,8 +12,16 @@ export const circuitWords = {
   afciLimit: 'Longest extension that is excused',
   afciResult: 'Arc-fault protection required',
   afciEditions: 'Code year not known: answers of all four',
-  afciRemedy: (v: { withSwitch: boolean; shared: boolean }) =>
-    `${v.shared ? 'Two-pole AFCI breaker listed for a shared neutral' : 'AFCI breaker'}, or an outlet branch-circuit AFCI at the first ${v.withSwitch ? 'receptacle or switch' : 'receptacle'} of the circuit.`,
+  afciRemedy: (v: { withSwitch: boolean; shared: boolean; gfci: boolean }) => {
+    const breaker = v.gfci ? 'Dual-function breaker, AFCI and GFCI' : 'AFCI breaker';
+    const chosen = v.shared
+      ? `Two-pole ${v.gfci ? 'dual-function breaker, AFCI and GFCI,' : breaker} listed for a shared neutral`
+      : breaker;
+    const first = `an outlet branch-circuit AFCI at the first ${v.withSwitch ? 'receptacle or switch' : 'receptacle'} of the circuit`;
+    return v.gfci
+      ? `${chosen}; or ${v.shared ? 'a two-pole AFCI breaker' : 'an AFCI breaker'} or ${first}, with GFCI receptacles where GFCI protection is needed.`
+      : `${chosen}, or ${first}.`;
+  },
 
   afciRequired: (v: { label: string; length: string; adds: boolean; newHomeRun: boolean }) =>
     v.adds
@@ -30,6 +38,10 @@ export const circuitWords = {
     `${v.label}: inspectors read the rule differently here; ask before the price is fixed.`,
   afciAskLook: () =>
     'Ask the inspector about wiring that is only shortened, a home run replaced in full, and how the length is measured.',
+  afciTogether: (v: { label: string; lengths: readonly string[]; all: string }) =>
+    `${v.label}: ${v.lengths.length} of its home runs are extended, by ${v.lengths.join(' and ')}; each is within the length that is excused, together they are ${v.all}.`,
+  afciTogetherLook: () =>
+    'Verify in field: tape every extension, and ask the inspector whether they are counted one by one or together.',
   afciUntold: (v: { label: string }) =>
     `${v.label}: whether arc-fault protection comes with this work waits for what the circuit is and serves.`,
   afciUntoldLook: () => 'Read the breaker rating and trace every outlet and switch of the circuit.',
@@ -59,7 +71,7 @@ export const circuitWords = {
   mwbcUnknown: (v: { labels: string }) => `${v.labels}: whether the cable shares one neutral is not known.`,
 
   groupBorrowed: (v: { label: string }) =>
-    `${v.label}: its current returns in the neutral of another circuit. The circuits must be found and separated, or put under one common trip.`,
+    `${v.label}: its current returns in the neutral of another circuit. Find both: give this circuit a neutral of its own, or run hot and neutral together in one cable or raceway. A handle tie or a common trip alone leaves the current going out one way and back another.`,
 
   threeWireNew: (v: { label: string }) => `${v.label}: the old three-wire circuit becomes a new one of four wires.`,
   threeWireService: (v: { label: string }) => `${v.label}: three wires, from service equipment: may stay as it is.`,

@@ -88,7 +88,9 @@ export const panelWords = {
     'Service work: electrode conductor at or ahead of the new disconnect, bonding of water and gas, intersystem terminal.',
   svcGroundLook: () => 'Find where the electrode conductor lands, its size, and the jumper at the water meter.',
   barrier: () => 'Service equipment: barriers so that no live line terminal can be touched.',
-  barrierLook: () => 'Order the barrier kit with the panel.',
+  barrierDisconnect: () =>
+    'The new service disconnect: barriers so that no live line terminal can be touched. The panel behind it is a subpanel and needs none.',
+  barrierLook: () => 'Order the barrier kit with it.',
 
   hangAnswered: (v: { kind: string; answer: string }) => `${v.kind} on the old panel: ${v.answer}`,
   hangOpen: (v: { kinds: string }) =>
@@ -139,6 +141,8 @@ export const panelWords = {
   feederUnknown: () => 'The feeder, its breaker or its terminals are not known well enough.',
   feederLook: () => 'Read the feeder jacket, the breaker at its source and the terminal marking at both ends.',
   feederSmallerBreaker: (v: { amps: number }) => `Put a breaker of ${v.amps} A at the source.`,
+  feederSmallerByMarking: (v: { column: number; best: number; amps: number }) =>
+    `Put a breaker of ${v.best} A at the source if both ends are marked ${v.column} °C, else ${v.amps} A; the price has ${v.amps} A.`,
   feederNew: () => 'Replace the feeder.',
 
   fourWireHolds: () => 'The feeder has two hots, an insulated neutral and an equipment grounding conductor.',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../src/job/schema';
+import { planJob } from '../../../src/plan/planJob';
 import { planOption } from '../../../src/plan/planOption';
 import { defaultBook } from '../../../src/pricing/defaultBook';
 import { PANEL_SPACES, panelSpacesFor } from '../../../src/standards/panelSpaces';
@@ -76,5 +77,33 @@ describe('a surge device', () => {
     const sum = (price: typeof left) => price.lines.reduce((n, l) => n + l.likelyCents, 0);
     expect(left.alternates.find((a) => a.id === 'spd')).toMatchObject({ required: false, taken: false });
     expect(sum(taken) - sum(left)).toBe(left.alternates.find((a) => a.id === 'spd')!.cents);
+  });
+});
+
+describe('what a price waits for', () => {
+  const planOf = (job: Job, id: string) => planOption(job, job.options.find((o) => o.id === id)!).plan;
+  const unmeasured = (job: Job, id: string) => {
+    const { missing, missingSay, complete } = planOf(job, id).price;
+    const at = missing.indexOf('/feeder/entersAt');
+    if (at >= 0) expect(complete).toBe(false);
+    return missingSay[at] ?? null;
+  };
+  // no source: what nobody measured is not in a price
+  test('a new feeder between its source and the room, unless the source stands in the room or the feeder is kept', () => {
+    const washer = demoJob('washer');
+    expect(unmeasured(washer, 'relocate-a')).toContain(
+      'is not measured: from its source (service panel in the garage)',
+    );
+    expect(unmeasured(washer, 'in-place')).toBeNull();
+    const here = { ...washer.feeder, from: { ...washer.feeder.from, panel: washer.enclosures[0]!.id } };
+    expect(unmeasured({ ...washer, feeder: here }, 'relocate-a')).toBeNull();
+    expect(unmeasured(small, 'relocate-a')).toContain('from the new service disconnect outdoors');
+  });
+  test('a breaker nobody read the rating of: the rating stands among what is unknown', () => {
+    const job = demoJob('washer');
+    const { plans, unknown } = planJob(job, { options: ['in-place'] });
+    const at = job.circuits.findIndex((c) => c.amps === 'unknown');
+    expect(plans[0]!.price.missing).toEqual([`breaker:rating unknown (${job.circuits[at]!.id})`]);
+    expect(unknown.find((u) => u.path === `/circuits/${at}/amps`)?.blocks).toContain('price');
   });
 });

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { judgeAfci } from '../../../src/calculations/afciJudgement';
 import { afciDemands, afciEntries } from '../../../src/rules/afci';
 import { gfciAdded } from '../../../src/rules/gfci';
-import { baseJob, baseRuns, changed, NM, runsWith } from './support';
+import { formatFeetInches } from '../../../src/units/length';
+import { baseJob, baseRuns, changed, factsOf, NM, runsWith, verdictOf } from './support';
 
 type Question = Parameters<typeof judgeAfci>[0];
 const bedroom: Question = {
@@ -90,9 +91,36 @@ describe('entries and demands of a job', () => {
     ]);
     expect(entries.filter((e) => e.remedy !== null).map((e) => e.circuit)).toEqual(['c-2', 'c-3']);
   });
+  test('a circuit with GFCI today is offered both kinds of protection, its partner under the same breaker too (210.8, 210.12)', () => {
+    const remedies = (set: Parameters<typeof changed>[1]) => {
+      const job = changed(baseJob, set);
+      return afciEntries(job, job.options[0]!, baseRuns).flatMap((e) => e.remedy ?? []);
+    };
+    expect(remedies({})).toHaveLength(2);
+    for (const remedy of remedies({}))
+      expect(remedy).toMatch(/^Two-pole dual-function breaker, AFCI and GFCI, .*shared neutral; or .*GFCI receptacles/);
+    for (const remedy of remedies({ '/circuits/1/protection': 'none' })) expect(remedy).not.toContain('GFCI');
+  });
   test('a circuit of several home runs goes by the one that asks most', () => {
     const job = changed(baseJob, { '/homeRuns/1/circuits': ['c-1', 'c-2', 'c-3'] });
     expect(afciEntries(job, job.options[0]!, baseRuns)[0]).toMatchObject({ required: 'yes', codeLength: 90 });
+  });
+  // 210.12(D) of 2020, (E) of 2023 excuse an extension and do not say what several on one circuit come to: our reading
+  test('two home runs extended, each excused, over it together: verified in the field, with both lengths', () => {
+    const job = changed(baseJob, { '/homeRuns/2/circuits': ['c-1'], '/homeRuns/2/cable/hots': 1 });
+    const two = (codeLength: number) =>
+      runsWith('h-1', { codeLength: 48, codeLengthWithTails: 48 }).map((r) =>
+        r.homeRun === 'h-4'
+          ? { ...r, way: 'cut-in' as const, newCable: NM, codeLength, codeLengthWithTails: codeLength }
+          : r,
+      );
+    const said = (codeLength: number) => verdictOf(factsOf(job, { runs: two(codeLength) }), 'AFCI-EXT', 'c-1')!;
+    expect(afciEntries(job, job.options[0]!, two(30))[0]).toMatchObject({ required: 'inspector decides' });
+    expect(said(30)).toMatchObject({ outcome: 'cannot be told', effect: 'verify in field' });
+    expect(said(30).say).toContain(`by ${formatFeetInches(48)} and ${formatFeetInches(30)}`);
+    expect(said(30).say).toContain(`together they are ${formatFeetInches(78)}.`);
+    expect(said(24).outcome).toBe('holds'); // 6 ft 0 in together
+    expect(said(80).effect).toBe('extra work'); // one alone is over
   });
   test('in place, a cable left or drawn back is not touched', () => {
     const job = changed(baseJob, { '/options/0/kind': 'in place' });

@@ -46,3 +46,17 @@ test('too large a breaker: the sentence gives the reason that is true, 60 °C te
   expect(said({})).toContain('carries 90 A with terminals of 75 °C (a breaker up to 90 A)');
   expect(said(UNREAD_SOURCE)).not.toContain('Not known');
 });
+
+// 75 °C: 90 A. 60 °C: 75 A, no standard rating, so the next larger, 80 A (240.4(B), 240.6(A)).
+test('the smaller breaker: at either marking where the ends are not read, alone where they are', () => {
+  const cured = (set: Changes) => {
+    const { verdicts } = runRules(factsFor({ '/feeder/cable/size': '2', ...set }));
+    return verdicts.find((v) => v.rule === 'FDR-2AL')!.remedies[0]!;
+  };
+  expect(cured(UNREAD_SOURCE).say).toBe(
+    'Put a breaker of 90 A at the source if both ends are marked 75 °C, else 80 A; the price has 80 A.',
+  );
+  expect(cured(UNREAD_SOURCE).work.map((w) => w.item)).toEqual(['feeder breaker:2p 80']);
+  expect(cured({}).say).toBe('Put a breaker of 90 A at the source.');
+  expect(cured({ '/feeder/from/lugs': 60 }).say).toBe('Put a breaker of 80 A at the source.');
+});
