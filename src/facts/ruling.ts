@@ -32,6 +32,8 @@ export interface LoadFacts {
   /** 'cannot be told' where data is missing; `missing` names the fields by JSON pointer. */
   readonly method: 'standard' | 'optional' | 'existing' | 'measured' | 'cannot be told';
   readonly amps: U<number>;
+  /** What it comes to at the least, whatever the unknown turns out to be, A; the load itself where that is told. */
+  readonly least: number;
   readonly missing: readonly string[];
   readonly worked: readonly Worked[];
 }

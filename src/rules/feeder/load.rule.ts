@@ -1,45 +1,66 @@
 import { isKnown } from '../../units/types';
+import { loadWords } from '../../words/en/rulesLoad';
 import { panelWords as say } from '../../words/en/rulesPanel';
 import { theNewPanel } from '../panel/serviceReading';
 import { newPanel } from '../reading';
-import { cannotBeTold, holds, type Rule, stops } from '../rule';
+import { cannotBeTold, type FactsInYear, holds, type Rule, stops } from '../rule';
 import { checkCable, feederApplies, feederCables, feederWaits } from './feederReading';
+import { loadLimits, missingLoads } from './loadReading';
 
-/** The calculated load is not over the device, the bus or what the feeder carries. */
+const waitsOf = (facts: FactsInYear): string[] => {
+  const { panel, path } = newPanel(facts);
+  const fed = feederApplies(facts);
+  return [
+    ...facts.load.missing,
+    ...(isKnown(panel.busAmps) ? [] : [path('busAmps')]),
+    ...(fed === true ? feederWaits(facts) : []),
+    ...(isKnown(panel.mainAmps) ? [] : [path('mainAmps')]),
+    ...(isKnown(fed) ? [] : [path('role')]),
+  ];
+};
+
+/**
+ * The calculated load is not over the device, the bus or what the feeder carries. What is not known of the load can
+ * only add to it: where the least it can come to is over, it fails before the rest is read.
+ */
 export const load: Rule = {
   id: 'LOAD',
   subjects: theNewPanel,
   check: (facts) => {
-    const { panel, path } = newPanel(facts);
-    const { amps, missing } = facts.load;
+    const { panel } = newPanel(facts);
+    const { amps, least } = facts.load;
     const fed = feederApplies(facts);
-    const device = fed === true ? facts.feeder.breakerAmps : isKnown(panel.mainAmps) ? panel.mainAmps : null;
-    const limits = [device, isKnown(panel.busAmps) ? panel.busAmps : null].filter((n) => n !== null);
-    const waits = [
-      ...(isKnown(amps) ? [] : missing),
-      ...(isKnown(panel.busAmps) ? [] : [path('busAmps')]),
-      ...(fed === true ? feederWaits(facts) : []),
-      ...(fed === false && !isKnown(panel.mainAmps) ? [path('mainAmps')] : []),
-      ...(isKnown(fed) ? [] : [path('role')]),
-    ];
-    const untold = cannotBeTold(say.loadUnknown(), say.loadLook(), waits);
-    if (!isKnown(amps)) return untold;
-    const most = Math.min(...limits);
-    const remedies = [{ say: say.loadRemedy(), cents: null, work: [] }];
-    const rounded = Math.round(amps);
-    if (isKnown(fed) && limits.length > 0 && amps > most)
-      return stops(say.loadFails({ amps: rounded, most }), { measured: amps, required: most, unit: 'A', remedies });
-    const carried = fed === true ? feederCables(facts).map((cable) => checkCable(facts, cable, amps, amps)) : [];
-    const failing = carried.find((c) => c?.outcome === 'fails');
-    if (failing)
-      return stops(say.loadFails({ amps: rounded, most: failing.ampacity }), {
-        measured: amps,
-        required: failing.ampacity,
+    const told = isKnown(amps);
+    const known = told ? amps : least;
+    const without = missingLoads(facts);
+    const limits = loadLimits(facts);
+    const carried = fed === true ? feederCables(facts).map((cable) => checkCable(facts, cable, known, known)) : [];
+    const tooSmall = carried.flatMap((c) => (c?.outcome === 'fails' ? [c.ampacity] : []));
+    const over = limits.some((limit) => known > limit);
+    const most = Math.min(...limits, ...(over ? [] : tooSmall));
+    if (isKnown(fed) && known > most) {
+      const figures = { amps: told ? Math.round(known) : known, most };
+      return stops(told ? say.loadFails(figures) : loadWords.failsAtLeast({ ...figures, without }), {
+        measured: known,
+        required: most,
         unit: 'A',
-        remedies,
+        remedies: [{ say: say.loadRemedy(), cents: null, work: [] }],
       });
-    if (!isKnown(fed) || device === null || !isKnown(panel.busAmps) || carried.some((c) => c?.outcome !== 'holds'))
-      return untold;
-    return holds(say.loadHolds({ amps: rounded, most }), { measured: amps, required: most, unit: 'A' });
+    }
+    if (!told) {
+      const soFar = { amps: known, without };
+      const text = limits.length > 0 ? loadWords.soFar({ ...soFar, most }) : loadWords.soFarAlone(soFar);
+      return cannotBeTold(text, say.loadLook(), waitsOf(facts));
+    }
+    const device = fed === true ? facts.feeder.breakerAmps : panel.mainAmps;
+    if (
+      !isKnown(fed) ||
+      device === null ||
+      !isKnown(panel.mainAmps) ||
+      !isKnown(panel.busAmps) ||
+      carried.some((c) => c?.outcome !== 'holds')
+    )
+      return cannotBeTold(say.loadUnknown(), say.loadLook(), waitsOf(facts));
+    return holds(say.loadHolds({ amps: Math.round(amps), most }), { measured: amps, required: most, unit: 'A' });
   },
 };
