@@ -20,6 +20,13 @@ const ROOM: readonly (readonly [id: Id, x: number, y: number])[] = [
   ['east', 240, 144],
   ['south', 240, 0],
 ];
+/** True while the room is the one to start from: nobody has drawn or measured it yet. */
+export const isRoomToBegin = ({ site }: Pick<Job, 'site'>): boolean =>
+  site.outline.length === ROOM.length &&
+  ROOM.every(([id, x, y], i) => {
+    const corner = site.outline[i];
+    return corner?.id === id && corner.at[0] === x && corner.at[1] === y && corner.thickness === 'unknown';
+  });
 const UNKNOWN_FACE = { build: 'unknown', insulated: 'unknown' } as const;
 
 /** A valid job in which everything that must be surveyed is unknown. `on` is the day, as a text; the core has no clock. */

@@ -52,24 +52,20 @@ const idOf = (record: unknown): string | null => {
   const id = stepInto(record, 'id');
   return typeof id === 'string' ? id : null;
 };
-const lastStep = (pointer: string): string => fromPointer(pointer)?.at(-1) ?? pointer;
-
-/** The last key of a field that is a word; `on` and `at` say nothing by themselves. */
-const fieldName = (field: string): string => {
-  const key = (fromPointer(field) ?? [field]).filter((step) => !/^\d+$/.test(step)).at(-1) ?? field;
-  return (jobWords.fields as Readonly<Record<string, string>>)[key] ?? key;
-};
+/** The last key of a place that is a word, as a person says it. */
+const keyName = (pointer: string): string =>
+  jobWords.keyName((fromPointer(pointer) ?? [pointer]).filter((step) => !/^\d+$/.test(step)).at(-1) ?? pointer);
 
 /** The edit as the undo list shows it; with the job it is made in, options are named by their title. */
 export const editName = (edit: Edit, job?: Pick<Job, 'options'>): string => {
   const words = jobWords.edits;
   switch (edit.edit) {
     case 'set value':
-      return words.setValue({ key: lastStep(edit.path) });
+      return words.setValue({ key: keyName(edit.path) });
     case 'set values':
       return edit.name;
     case 'set field':
-      return words.setField({ field: fieldName(edit.field), id: edit.id });
+      return words.setField({ field: keyName(edit.field), id: edit.id });
     case 'rename record':
       return words.rename({ title: edit.to });
     case 'remove together':
@@ -85,9 +81,9 @@ export const editName = (edit: Edit, job?: Pick<Job, 'options'>): string => {
     case 'move partition':
       return words.moveWall({ wall: edit.wall });
     case 'add record':
-      return words.addRecord({ list: lastStep(edit.list), id: idOf(edit.record) });
+      return words.addRecord({ list: keyName(edit.list), id: idOf(edit.record) });
     case 'remove record':
-      return words.removeRecord({ list: lastStep(edit.list), id: edit.id });
+      return words.removeRecord({ list: keyName(edit.list), id: edit.id });
     case 'move panel':
       return words.movePanel({ option: job?.options.find((o) => o.id === edit.option)?.title || edit.option });
     case 'move corner':

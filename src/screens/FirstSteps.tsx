@@ -5,8 +5,9 @@ import { sheetAddress, useSheetKey } from './sheetHash';
 
 /** In place of panel and notes while the job has no option: what to measure first, and where to go on. */
 export const FirstSteps = () => {
+  const sheet = useSheetKey() ?? 'survey';
   // the survey sheet says it by itself
-  if ((useSheetKey() ?? 'survey') === 'survey') return null;
+  if (sheet === 'survey') return null;
   return (
     <section className={css.section} aria-labelledby="first-title">
       <h2 id="first-title" className={css.heading}>
@@ -24,9 +25,11 @@ export const FirstSteps = () => {
       <p className={css.then}>
         {say.measureOn} <a href={sheetAddress('survey')}>{say.sheets.survey}</a>
       </p>
-      <p className={css.then}>
-        {say.thenOption} <a href={sheetAddress('layout')}>{say.sheets.layout}</a>
-      </p>
+      {sheet !== 'layout' && (
+        <p className={css.then}>
+          {say.thenOption} <a href={sheetAddress('layout')}>{say.sheets.layout}</a>
+        </p>
+      )}
     </section>
   );
 };

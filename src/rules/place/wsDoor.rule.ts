@@ -16,7 +16,8 @@ export const wsDoor: Rule = {
       const { measuredIn, outcome } = part(place, 'depth');
       const detail = { required: way.widthIn, unit: 'in' };
       if (measuredIn === null && outcome === 'holds') return holds(say.wayHolds(), detail);
-      const left = (measuredIn ?? 0) - place.panel.size.width;
+      if (measuredIn === null) return cannotBeTold(say.wayUnknown(), say.wayLook(), [], detail);
+      const left = measuredIn - place.panel.size.width;
       return left >= way.widthIn && outcome !== 'cannot be told'
         ? holds(say.wayHolds(), { ...detail, measured: left })
         : cannotBeTold(say.wayTight({ left: inFeet(Math.max(0, left)) }), say.wayLook(), [], {

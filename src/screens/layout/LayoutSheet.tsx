@@ -9,6 +9,7 @@ import { useHost, useJobState } from '../session';
 import { goToSheet, useSheetPart } from '../sheetHash';
 import { DragSays } from './DragSays';
 import { PlanPane, WallPane } from './DrawingPanes';
+import { FirstOption } from './FirstOption';
 import { HomeRuns } from './HomeRuns';
 import { InWords } from './InWords';
 import css from './layout.module.css';
@@ -63,6 +64,7 @@ const Lists = memo(
 /** An option laid out: drawn from above and along its walls, its panel in the hand, its choices in the column. */
 export const LayoutSheet = () => {
   const selected = useSelected();
+  const none = useJob().options.length === 0;
   const part = useSheetPart();
   const wide = useMedia(ALL_THREE);
   const narrow = useMedia(NARROW);
@@ -71,7 +73,8 @@ export const LayoutSheet = () => {
   const view = views.find((v) => v === part) ?? 'both';
   return (
     <>
-      {!(narrow && selected) && (
+      {none && <FirstOption />}
+      {!narrow && selected && (
         <InTools>
           <OptionTools />
         </InTools>

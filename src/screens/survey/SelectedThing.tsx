@@ -11,6 +11,7 @@ import { StretchesField } from './fields/StretchesField';
 import { text } from './fields/spec';
 import { TailsField } from './fields/TailsField';
 import { TypedField } from './fields/TypedField';
+import { misfitOf } from './misfit';
 import { kindOf, nameOf } from './nameOf';
 import { RemoveThing } from './RemoveThing';
 import { fieldValue, pointerOf, type Ref } from './ref';
@@ -81,6 +82,17 @@ const PanelExtras = ({ of }: { readonly of: Ref }) => {
   );
 };
 
+const Misfit = ({ of }: { readonly of: Ref }) => {
+  const { site } = useJob();
+  const thing = of.list === '/site/obstacles' ? site.obstacles.find((o) => o.id === of.id) : undefined;
+  const says = thing ? misfitOf(site, thing) : null;
+  return (
+    <p role="status" className={says === null ? undefined : css.misfit}>
+      {says}
+    </p>
+  );
+};
+
 /** The thing selected with everything of it that can be typed. */
 export const SelectedThing = () => {
   const job = useJob();
@@ -116,6 +128,7 @@ export const SelectedThing = () => {
         )}
         <OnWallField of={of} />
         {isWall && <WallExtras wall={of.id} list={of.list} />}
+        <Misfit of={of} />
         <ThingGroups of={of} />
         {of.list === '/enclosures' && <PanelExtras of={of} />}
         {of.list === '/cableGroups' && <GroupExtras of={of} />}

@@ -1,5 +1,6 @@
 import type { Plan, Result } from '../../facts/result';
 import type { Job } from '../../job/schema';
+import { cannotMatter } from './cannotMatter';
 import { specsOf } from './fields/all';
 import { fieldValue, LISTS, PARTS, part, pointerOf, type Ref, recordsOf, refAt } from './ref';
 
@@ -35,11 +36,11 @@ const open = (job: Job): { readonly ref: Ref; readonly pointers: readonly string
   }));
 };
 
-/** Its fields that are not known, by their place in the record. */
+/** Its fields that are not known and can matter, by their place in the record. */
 export const unknownFields = (job: Job, ref: Ref): string[] => {
   const fields = specsOf(ref)
     .map((s) => s.field)
-    .filter((field) => fieldValue(job, ref, field) === 'unknown');
+    .filter((field) => fieldValue(job, ref, field) === 'unknown' && !cannotMatter(job, ref, field));
   return ref.list === '/cableGroups' && fieldValue(job, ref, '/tails') === 'unknown' ? [...fields, '/tails'] : fields;
 };
 

@@ -49,7 +49,11 @@ export const placeWords = {
   sixRemedy: () => 'Take the old cabinet away, or set the new front further out.',
 
   wayHolds: () => 'With the panel door open there is still room to pass.',
-  wayTight: (v: { left: string }) => `With the panel door open ${v.left} is left to pass.`,
+  wayTight: (v: { left: string }) =>
+    isNothing(v.left)
+      ? 'With the panel door open there is no room left to pass.'
+      : `With the panel door open, ${v.left} is left to pass.`,
+  wayUnknown: () => 'Whether there is room to pass with the panel door open cannot be told from what was measured.',
   wayLook: () => 'Is this the way out of the room? Stand there with the door open.',
 
   storeHolds: () => 'Nothing is stored in the working space.',

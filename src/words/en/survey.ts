@@ -187,6 +187,8 @@ export const surveyWords = {
   notKnownCount: (v: { n: number }) => `${v.n} not known`,
 
   // the thing selected
+  outsideRoom: 'It stands outside the room. Kept as typed: look at its place again.',
+  reachesOut: 'It reaches outside the room’s walls. Kept as typed: look at its place and size again.',
   selected: (v: { what: string }) => `Selected: ${v.what}`,
   tailsTitle: 'Tails in the old panel',
   name: 'Name',

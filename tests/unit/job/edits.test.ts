@@ -149,6 +149,6 @@ test('options are added, copied and renamed', () => {
 });
 
 test('the names of edits say what was done', () => {
-  expect(editName({ edit: 'set value', path: '/circuits/3/amps', value: 20 })).toBe('Change amps');
+  expect(editName({ edit: 'set value', path: '/circuits/3/amps', value: 20 })).toBe('Change breaker rating');
   expect(editName({ edit: 'move wall', wall: 'west', by: [1, 0] })).toBe('Move wall west');
 });

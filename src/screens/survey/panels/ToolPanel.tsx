@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { isRoomToBegin } from '../../../job/blankJob';
 import { screenWords } from '../../../words/en/screens';
 import { surveyWords as say } from '../../../words/en/survey';
 import { useJob } from '../../selected';
@@ -28,7 +29,7 @@ const PANELS = {
 } as const;
 
 /** For a job in which nothing has been drawn yet. */
-const FirstPanel = () => (
+const FirstPanel = ({ noRoom }: { readonly noRoom: boolean }) => (
   <section className={css.panel} aria-labelledby="survey-first">
     <h2 id="survey-first" className={css.title}>
       {screenWords.measureTitle}
@@ -38,14 +39,15 @@ const FirstPanel = () => (
         <li key={text}>{text}</li>
       ))}
     </ol>
-    <p>{say.beginWith}</p>
+    {noRoom && <p>{say.beginWith}</p>}
   </section>
 );
 
 /** What the tool in hand offers besides the plan; null where it offers nothing. */
 export const ToolPanel = () => {
   const { now } = useSheet();
-  const { site, enclosures } = useJob();
+  const job = useJob();
+  const { site, enclosures } = job;
   const wide = useWide();
   const ref = useRef<HTMLElement>(null);
   // in one column what the tool offers may lie below what is seen
@@ -53,7 +55,9 @@ export const ToolPanel = () => {
     if (!wide && now.tool !== 'select') ref.current?.scrollIntoView({ block: 'nearest' });
   }, [wide, now.tool]);
   if (now.tool === 'select' && !now.taken)
-    return enclosures.length + site.obstacles.length + site.openings.length === 0 ? <FirstPanel /> : null;
+    return enclosures.length + site.obstacles.length + site.openings.length === 0 ? (
+      <FirstPanel noRoom={isRoomToBegin(job)} />
+    ) : null;
   const Panel = now.taken || now.tool === 'select' ? TakenPanel : PANELS[now.tool];
   return (
     <section ref={ref} className={css.panel} aria-label={say.tools[now.tool]} data-tool={now.tool}>
