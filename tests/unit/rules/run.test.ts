@@ -13,6 +13,13 @@ const backward = (job: Job): Job => ({
   site: { ...job.site, obstacles: [...job.site.obstacles].reverse(), openings: [...job.site.openings].reverse() },
 });
 
+// 300.3(B), 300.20: all conductors of a circuit run together; 210.4(B) is about disconnecting and does not mend that
+test('a borrowed neutral is separated or run together: a handle tie or common trip alone is no remedy', () => {
+  const { say } = verdictOf(factsFor({ '/circuits/0/flags': ['borrowed neutral'] }), 'GROUP', 'c-1')!;
+  expect(say).toContain('a neutral of its own, or run hot and neutral together');
+  expect(say).toContain('A handle tie or a common trip alone leaves');
+});
+
 describe('running the rules', () => {
   test('verdicts come sorted by rule and subject', () => {
     const keys = runRules(factsFor()).verdicts.map((v) => `${v.rule}\n${v.subject}`);
