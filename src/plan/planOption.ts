@@ -5,6 +5,7 @@ import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
 import type { RuleFacts, Verdict } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
 import { conditionWork } from '../pricing/conditions';
+import { takesOldPlace } from '../pricing/oldPlace';
 import { price, priceTotals, takenWork } from '../pricing/price';
 import { CREW, timePlan } from '../pricing/time';
 import { prove, route } from '../routing/route';
@@ -59,7 +60,9 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     ...alternateWork,
   ];
   const slowed = conditionWork(direct, book, { occupied: job.house.occupied !== false, crowded: false });
+  const where = { inOldPlace: takesOldPlace(job, option), feederKept: facts.feeder.way === 'kept' };
   const timed = timePlan({
+    ...where,
     work: takenWork([...direct, ...slowed], alternates),
     book,
     runs: answer.runs,
@@ -72,7 +75,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     { item: 'load in', quantity: days, homeRuns: [], rule: null, alternate: null },
   ];
   const taken = takenWork(work, alternates);
-  const time = timePlan({ work: taken, book, runs: answer.runs, circuits: job.circuits.map((c) => c.id) });
+  const time = timePlan({ ...where, work: taken, book, runs: answer.runs, circuits: job.circuits.map((c) => c.id) });
   const priced = price({ work, book, practice: job.practice, surveyGrade: job.survey.grade, alternates });
   const cuts = cutList({
     runs: answer.runs,

@@ -5,7 +5,14 @@
 
 export type When = 'before outage' | 'outage' | 'after';
 /** 'by way': a circuit whose old cable ends in the new panel is landed in the outage, an extended one before it. */
-export type DoneWhen = When | 'by way';
+export type DoneWhen =
+  | When
+  | 'by way'
+  /** In the outage where the new cabinet takes an old one's place on the wall; elsewhere before, or after, it. */
+  | 'by place, else before'
+  | 'by place, else after'
+  /** The same, and where the feeder that is there is kept: until the outage it is live in the old cabinet. */
+  | 'by feeder, else before';
 
 export interface Part {
   readonly id: string;
@@ -53,19 +60,19 @@ const FIXED = [
   labor('pre-test', 'home run', 'before outage', 'neutral lifted and tested to other neutrals and ground before a cut'),
   labor('load in', 'day', 'before outage', 'load in and out, protect, clean'),
   // the new panel
-  labor('mount panel', 'each', 'before outage', 'backboard and cabinet fixed to wood'),
+  labor('mount panel', 'each', 'by place, else before', 'backboard and cabinet fixed to wood'),
   made(
     'mount on masonry',
     assembly(
       'each',
-      'before outage',
+      'by place, else before',
       'added for poured or block wall',
       [{ id: 'standoff', quantity: 4 }],
       [one('mount on masonry')],
     ),
   ),
   goods('board', 'each', 'plywood backboard'),
-  both('spd', 'each', 'before outage', 'surge protective device in the panel'),
+  both('spd', 'each', 'by place, else before', 'surge protective device in the panel'),
   both('ground bar', 'each', 'before outage', 'equipment ground bar kit'),
   goods('label', 'each', 'printed label'),
   both('light', 'each', 'before outage', 'luminaire with its switch over the working space'),
@@ -76,7 +83,7 @@ const FIXED = [
   labor('strip old panel', 'each', 'outage', 'guts out of one old panel'),
   labor('strip cable', 'home run', 'outage', 'one cable tagged and freed in the old panel'),
   both('splice can', 'each', 'after', 'old cabinet closed with a full cover'),
-  labor('remove old panel', 'each', 'after', 'old cabinet taken off the wall'),
+  labor('remove old panel', 'each', 'by place, else after', 'old cabinet taken off the wall'),
   labor('abandoned cable', 'each', 'after', 'dead piece pulled out, or made safe and tagged at both ends'),
   labor('attached device', 'each', 'outage', 'a thing hung on the old panel moved over and tested'),
   // home runs
@@ -162,7 +169,7 @@ const FIXED = [
   // feeder and grounding
   labor('feeder', 'each', 'before outage', 'set-up of a feeder'),
   labor('feeder ft', 'ft', 'before outage', 'feeder pulled and supported'),
-  labor('lug', 'each', 'before outage', 'feeder conductor landed and torqued at the new panel'),
+  labor('lug', 'each', 'by feeder, else before', 'feeder conductor landed and torqued at the new panel'),
   made(
     'lug at source',
     assembly('each', 'outage', 'feeder conductor landed and torqued at the source', [], [one('lug')]),
@@ -231,7 +238,7 @@ export const FAMILIES = {
   box: (kind: string) =>
     assembly('each', 'before outage', 'splice box with cover, hung', [one(`box:${kind}`)], [one(boxTask(kind))]),
   panel: buy('panel', 'each', 'before outage', 'panelboard, main lugs, cabinet, trim and door, that many spaces'),
-  main: buy('main', 'each', 'before outage', 'main breaker kit of that rating', 'main'),
+  main: buy('main', 'each', 'by feeder, else before', 'main breaker kit of that rating', 'main'),
   breaker: (kind: string) => {
     const task = landing(kind);
     return task === null
@@ -251,7 +258,7 @@ export const FAMILIES = {
   'service disconnect': buy(
     'service disconnect',
     'each',
-    'before outage',
+    'outage',
     'service disconnect, outdoor enclosure',
     'service disconnect',
   ),

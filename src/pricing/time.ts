@@ -5,7 +5,7 @@ import { compareText } from '../units/order';
 import type { Id } from '../units/types';
 import { bookItemWords as words } from '../words/en/bookItems';
 import { indexBook } from './assemblies';
-import { assemblyOf, CONDITIONS, type When } from './items';
+import { assemblyOf, CONDITIONS, type DoneWhen, type When } from './items';
 
 /** Two electricians, eight hours a day. Common practice, no source. */
 export const CREW = { people: 2, hoursPerDay: 8 } as const;
@@ -18,6 +18,10 @@ export interface TimeAsk {
   readonly runs: readonly Pick<Run, 'homeRun' | 'way'>[];
   /** Every circuit of the panels being replaced. */
   readonly circuits: readonly Id[];
+  /** Does the new cabinet take an old one's place on the wall? See `takesOldPlace`. */
+  readonly inOldPlace: boolean;
+  /** Is the feeder kept that is live in the old cabinet until the outage? */
+  readonly feederKept: boolean;
   readonly crew?: Crew;
 }
 export interface TimeAnswer {
@@ -32,37 +36,58 @@ export interface TimeAnswer {
 const LANDS_IN_OUTAGE: ReadonlySet<Way> = new Set(['stays', 'reuse', 'splice in new panel', 'stays on old panel']);
 const tidy = (hours: number): number => Math.round(hours * 1e4) / 1e4;
 
-/** Labor-hours per task and part of the day for one piece of work, by way where that decides. */
+type Place = Pick<TimeAsk, 'inOldPlace' | 'feederKept'>;
+
+/**
+ * The part of a piece of work that waits for the outage, and when the rest is done. What stands on the old cabinet's
+ * place, or ends on conductors live in it, is worked on dead (OSHA 29 CFR 1910.333(a)(1), from memory; the order is
+ * common practice, no source): nothing is landed in a cabinet that does not hang yet.
+ */
+const outageShare = (when: DoneWhen, landsDead: number, place: Place): readonly [share: number, rest: When] => {
+  switch (when) {
+    case 'by way':
+      return [place.inOldPlace ? 1 : landsDead, 'before outage'];
+    case 'by place, else before':
+      return [place.inOldPlace ? 1 : 0, 'before outage'];
+    case 'by place, else after':
+      return [place.inOldPlace ? 1 : 0, 'after'];
+    case 'by feeder, else before':
+      return [place.inOldPlace || place.feederKept ? 1 : 0, 'before outage'];
+    default:
+      return [when === 'outage' ? 1 : 0, when];
+  }
+};
+
+/** Labor-hours per task and part of the day for one piece of work, by way and place where these decide. */
 const hoursOf = (
   { item, quantity, homeRuns }: Work,
   hours: (task: string) => number,
   wayOf: ReadonlyMap<Id, Way>,
+  place: Place,
 ): { id: string; hours: number; when: When }[] => {
   const parts = assemblyOf(item);
   if (!parts) return [];
   // Where no home run is named nothing says the work can be done ahead: it counts in the outage.
-  const inOutage =
+  const landsDead =
     homeRuns.length === 0
       ? 1
       : homeRuns.filter((id) => LANDS_IN_OUTAGE.has(wayOf.get(id) ?? 'reuse')).length / homeRuns.length;
-  const share: readonly (readonly [When, number])[] =
-    parts.when === 'by way'
-      ? [
-          ['outage', inOutage],
-          ['before outage', 1 - inOutage],
-        ]
-      : [[parts.when, 1]];
+  const [inOutage, rest] = outageShare(parts.when, landsDead, place);
+  const share: readonly (readonly [When, number])[] = [
+    ['outage', inOutage],
+    [rest, 1 - inOutage],
+  ];
   return parts.tasks.flatMap((task) =>
     share.map(([when, part]) => ({ id: task.id, when, hours: part * quantity * task.quantity * hours(task.id) })),
   );
 };
 
 /**
- * Hours by task and by what can be done ahead: board, cabinet, holes, boxes and extensions before the outage; the old
+ * Hours by task and by what can be done ahead: holes, boxes, extensions and a cabinet on a new place before the outage; the old
  * panel stripped, cables drawn back, splices made and circuits tested in it; the rest after. The house is cut over all
  * at once: the old panel is dead from the first to the last of it, so every circuit is off for the whole outage.
  */
-export const timePlan = ({ work, book, runs, circuits, crew = CREW }: TimeAsk): TimeAnswer => {
+export const timePlan = ({ work, book, runs, circuits, crew = CREW, ...place }: TimeAsk): TimeAnswer => {
   const { tasks } = indexBook(book);
   const likely = (task: string) => tasks.get(task)?.likely ?? 0;
   const wayOf = new Map(runs.map((run) => [run.homeRun, run.way]));
@@ -74,7 +99,7 @@ export const timePlan = ({ work, book, runs, circuits, crew = CREW }: TimeAsk): 
   };
   const inOrder = [...work].sort((a, b) => compareText(a.item, b.item));
   for (const piece of inOrder.filter(({ item }) => !CONDITIONS.has(item)))
-    for (const { id, when, hours } of hoursOf(piece, likely, wayOf)) add(id, when, hours);
+    for (const { id, when, hours } of hoursOf(piece, likely, wayOf, place)) add(id, when, hours);
   // A slower house slows everything alike, in the outage too.
   const base = [...sum.values()];
   const total = base.reduce((all, entry) => all + entry.hours, 0);

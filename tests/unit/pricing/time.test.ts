@@ -3,7 +3,9 @@ import type { Work } from '../../../src/facts/work';
 import type { Way } from '../../../src/job/schema';
 import { conditionWork } from '../../../src/pricing/conditions';
 import { defaultBook } from '../../../src/pricing/defaultBook';
+import { takesOldPlace } from '../../../src/pricing/oldPlace';
 import { timePlan } from '../../../src/pricing/time';
+import { demoJob } from '../job/demo';
 
 const piece = (item: string, quantity = 1, homeRuns: readonly string[] = []): Work => ({
   item,
@@ -53,7 +55,9 @@ const work: readonly Work[] = [
   piece('AFCI trouble', 8),
 ];
 const circuits = [...reused, ...spliced];
-const answer = timePlan({ work, book: defaultBook, runs, circuits });
+/** A cabinet on a new place, with a new feeder. */
+const elsewhere = { inOldPlace: false, feederKept: false };
+const answer = timePlan({ ...elsewhere, work, book: defaultBook, runs, circuits });
 const sum = (...names: string[]) =>
   answer.plan.byTask.filter(({ id }) => names.includes(id)).reduce((all, { hours }) => all + hours, 0);
 
@@ -96,6 +100,7 @@ describe('hours', () => {
   test('order of the input changes nothing', () => {
     expect(
       timePlan({
+        ...elsewhere,
         work: [...work].reverse(),
         book: defaultBook,
         runs: [...runs].reverse(),
@@ -105,7 +110,14 @@ describe('hours', () => {
   });
 
   test('one electrician has power off twice as long and needs twice the days', () => {
-    const alone = timePlan({ work, book: defaultBook, runs, circuits, crew: { people: 1, hoursPerDay: 8 } });
+    const alone = timePlan({
+      ...elsewhere,
+      work,
+      book: defaultBook,
+      runs,
+      circuits,
+      crew: { people: 1, hoursPerDay: 8 },
+    });
     expect(alone.crewHours).toBe(answer.crewHours);
     expect(alone.outageHours).toBeCloseTo(2 * answer.outageHours, 3);
     expect(alone.plan.days).toBeCloseTo(2 * answer.plan.days, 3);
@@ -113,14 +125,66 @@ describe('hours', () => {
 
   test('an occupied house slows every part alike', () => {
     const slower = [...work, ...conditionWork(work, defaultBook, { occupied: true, crowded: false })];
-    const slow = timePlan({ work: slower, book: defaultBook, runs, circuits });
+    const slow = timePlan({ ...elsewhere, work: slower, book: defaultBook, runs, circuits });
     const share = defaultBook.tasks.find(({ id }) => id === 'occupied')!.likely;
     expect(slow.crewHours).toBeCloseTo(answer.crewHours * (1 + share), 2);
     expect(slow.outageHours).toBeCloseTo(answer.outageHours * (1 + share), 2);
   });
 
   test('nothing says a landing can be done ahead: it counts in the outage', () => {
-    const unknown = timePlan({ work: [piece('breaker:1p 20')], book: defaultBook, runs: [], circuits: [] });
+    const unknown = timePlan({
+      ...elsewhere,
+      work: [piece('breaker:1p 20')],
+      book: defaultBook,
+      runs: [],
+      circuits: [],
+    });
     expect(unknown.plan.byTask).toMatchObject([{ id: 'land 1p', hours: 0.2, when: 'outage' }]);
+  });
+
+  // Work on what is live in the old cabinet is done dead: OSHA 29 CFR 1910.333(a)(1), from memory; order: common practice.
+  const whens = (items: readonly string[], place: typeof elsewhere) =>
+    timePlan({
+      work: items.map((item) => piece(item)),
+      book: defaultBook,
+      runs: [],
+      circuits: [],
+      ...place,
+    }).plan.byTask.map(({ id, when }) => [id, when]);
+  test('a cabinet on the old one’s place: down, up and landed in the outage', () => {
+    const items = ['remove old panel', 'mount panel', 'mount on masonry', 'lug', 'main:100', 'spd'];
+    for (const [id, when] of whens(items, { inOldPlace: true, feederKept: false }))
+      expect([id, when]).toEqual([id, 'outage']);
+  });
+  test('a cabinet elsewhere is hung before it, the old one comes down after it', () => {
+    expect(whens(['remove old panel', 'mount panel', 'lug', 'main:100'], elsewhere)).toEqual([
+      ['lug', 'before outage'],
+      ['main', 'before outage'],
+      ['mount panel', 'before outage'],
+      ['remove old panel', 'after'],
+    ]);
+  });
+  test('a kept feeder is landed in the outage wherever the cabinet hangs', () => {
+    expect(whens(['mount panel', 'lug'], { inOldPlace: false, feederKept: true })).toEqual([
+      ['lug', 'outage'],
+      ['mount panel', 'before outage'],
+    ]);
+  });
+  test('a service disconnect is tied in in the outage', () => {
+    expect(whens(['service disconnect:100'], elsewhere)).toEqual([['service disconnect', 'outage']]);
+  });
+  test('on the old place even an extended cable is landed in the outage', () => {
+    const same = timePlan({ ...elsewhere, inOldPlace: true, work, book: defaultBook, runs, circuits });
+    expect(same.plan.byTask.filter(({ id, when }) => id === 'land 1p' && when === 'before outage')).toEqual([]);
+    // mounting 1.5 h, landings of extended cables, three lugs and the surge device are added; the sum is the same
+    expect(same.crewHours).toBeCloseTo(answer.crewHours, 3);
+    expect(same.outageHours).toBeGreaterThan(answer.outageHours + 0.75);
+  });
+});
+
+describe('the place of the old cabinet', () => {
+  const job = demoJob('washer');
+  test.each(job.options.map((o) => [o.id, o] as const))('%s', (id, option) => {
+    expect(takesOldPlace(job, option)).toBe(id === 'in-place');
   });
 });
