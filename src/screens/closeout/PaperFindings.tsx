@@ -1,18 +1,12 @@
 import { type KeyNote, keyNotes } from '../../drawings/keyNotes';
-import type { Effect, Plan } from '../../facts/result';
+import type { Plan } from '../../facts/result';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { EffectMark } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
-import { thingName } from '../parts/names';
 import { figurePath, useJob } from '../selected';
 import { useJobState } from '../session';
+import { othersOf, SHOWN } from './noteTexts';
 import css from './paper.module.css';
-
-const SHOWN: readonly (readonly [Effect, string])[] = [
-  ['stops the job', say.stopsTitle],
-  ['extra work', say.extraTitle],
-  ['verify in field', say.verifyTitle],
-];
 
 /** What stops the job, what is extra, what is to be verified, under the numbers of the drawing; what the price lacks. */
 export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: number }) => {
@@ -58,16 +52,16 @@ export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: 
 /** One keyed note: its first finding in full, the others by what they are about. */
 const NoteLine = ({ note, at }: { readonly note: KeyNote; readonly at: number }) => {
   const job = useJob();
-  const [first, ...others] = note.findings;
+  const [first] = note.findings;
   if (!first) return null;
-  const names = [...new Set(others.map(({ finding }) => thingName(job, finding.subject)))];
+  const names = othersOf(job, note);
   return (
     <li>
       <EffectMark effect={note.effect} number={note.number} size={22} />
       <span>
         <Figure path={figurePath(at, `findings/${first.at}/say`)}>{first.finding.say}</Figure>{' '}
         <small>{note.section}</small>
-        {names.length > 0 && <small> {say.also({ names: names.join(', ') })}</small>}
+        {names !== '' && <small> {say.also({ names })}</small>}
       </span>
     </li>
   );

@@ -1,5 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import { createPortal } from 'react-dom';
+import { drawingHeights } from '../../documents/summaryRoom';
 import { wallPart } from '../../documents/wallPart';
 import { planDrawing } from '../../drawings/planDrawing';
 import { wallDrawing } from '../../drawings/wallDrawing';
@@ -13,6 +14,7 @@ import { type OptionView, useJob, useStale } from '../selected';
 import { BoxTable } from './BoxTable';
 import { CutList } from './CutList';
 import { DirectoryTable } from './DirectoryTable';
+import { noteTexts } from './noteTexts';
 import { OrderTable } from './OrderTable';
 import { PaperFindings } from './PaperFindings';
 import css from './paper.module.css';
@@ -22,8 +24,7 @@ import { Tasks } from './Tasks';
 import { TitleBlock } from './TitleBlock';
 
 /** Pixels between the margins of a letter sheet, at 96 to the inch. */
-const PLAN = { width: 726, height: 384 } as const;
-const WALL = { width: 726, height: 232 } as const;
+const WIDTH = 726;
 const MARGIN = { plan: 50, wall: 44 } as const;
 
 interface Props {
@@ -42,8 +43,8 @@ export const Papers = ({ view, plan }: Props) => {
       say.summary,
       <>
         <Drawings view={view} plan={plan} />
-        <PaperFindings plan={plan} at={at} />
         <p className={css.cautions}>{screenWords.cautions}</p>
+        <PaperFindings plan={plan} at={at} />
       </>,
     ],
     [
@@ -107,13 +108,14 @@ const Drawings = ({ view, plan }: Props) => {
   const now = useStale() ? null : plan;
   const { option } = view;
   const drawn = useMemo(() => {
+    const heights = drawingHeights(noteTexts(job, plan));
     const above = planDrawing(job, option, now, { homeRun: null, small: false });
     const wall = wallPart(wallDrawing(job, option, now, { homeRun: null, small: true }), option.enclosure.on);
     return {
-      above: { drawing: above, on: projectionOf(above, PLAN, MARGIN.plan, 1) },
-      wall: { drawing: wall, on: projectionOf(wall, WALL, MARGIN.wall, 1) },
+      above: { drawing: above, on: projectionOf(above, { width: WIDTH, height: heights.plan }, MARGIN.plan, 1) },
+      wall: { drawing: wall, on: projectionOf(wall, { width: WIDTH, height: heights.wall }, MARGIN.wall, 1) },
     };
-  }, [job, option, now]);
+  }, [job, option, plan, now]);
   return (
     <>
       <p className={css.viewTitle}>{say.planOf({ option: view.letter })}</p>

@@ -1,0 +1,30 @@
+import { type KeyNote, keyNotes } from '../../drawings/keyNotes';
+import type { Effect, Plan } from '../../facts/result';
+import type { Job } from '../../job/schema';
+import { closeoutWords as say } from '../../words/en/closeout';
+import { thingName } from '../parts/names';
+
+/** What the summary tells of the findings, under which heads. */
+export const SHOWN: readonly (readonly [Effect, string])[] = [
+  ['stops the job', say.stopsTitle],
+  ['extra work', say.extraTitle],
+  ['verify in field', say.verifyTitle],
+];
+
+/** What the findings of a note after its first are about, each once. */
+export const othersOf = (job: Job, note: KeyNote): string =>
+  [...new Set(note.findings.slice(1).map(({ finding }) => thingName(job, finding.subject)))].join(', ');
+
+/** The summary's sentences under each of its heads, as long as they are printed: what decides how much room they take. */
+export const noteTexts = (job: Job, plan: Plan): string[][] => {
+  const notes = keyNotes(plan.findings);
+  const texts = SHOWN.map(([effect]) =>
+    notes
+      .filter((note) => note.effect === effect)
+      .map((note) => {
+        const others = othersOf(job, note);
+        return [note.findings[0]?.finding.say, note.section, others && say.also({ names: others })].join(' ');
+      }),
+  );
+  return [...texts, [...plan.price.missingSay]];
+};
