@@ -35,7 +35,7 @@ export interface Assignment {
 }
 
 type Counts = number[];
-export const pick = (problem: Problem, picks: readonly number[], run: number): Choice =>
+const pick = (problem: Problem, picks: readonly number[], run: number): Choice =>
   problem.runs[run]![picks[run]!]!;
 
 /** What a choice of ways costs in all: the one true objective. Infinity where boxes or the number of spots do not allow it. */

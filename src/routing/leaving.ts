@@ -16,8 +16,3 @@ export const leavings = (network: Network, f: HomeRunFacts): { readonly at: RunP
     const give = longestSpur(at.chain, f.tail, f.group.reachable);
     return give >= 0 ? [{ at, give }] : [];
   });
-
-/** One home run of each kind that leaves its run alike. */
-export const onePerKind = (facts: readonly HomeRunFacts[]): HomeRunFacts[] => [
-  ...new Map(facts.map((f) => [`${spurKey(f)} ${mayLeave(f)} ${mayBend(f.homeRun)}`, f])).values(),
-];

@@ -43,7 +43,7 @@ const MOST_BUCKETS = 1 << 17;
 
 /**
  * Costs of every node from the cheapest source; with a second measure, the least of that among the cheapest. Nodes
- * dearer than `limit` may be left unreached; ways that take more than `mostTie` of the second measure are not taken.
+ * dearer than `limit` may be left unreached.
  */
 export const sweep = (
   network: Network,
@@ -51,7 +51,6 @@ export const sweep = (
   sources: readonly Source[],
   limit = Number.POSITIVE_INFINITY,
   second: Float64Array | null = null,
-  mostTie = Number.POSITIVE_INFINITY,
 ): Sweep => {
   const { off, to, nodeCount } = network;
   const dist = new Float64Array(nodeCount).fill(Number.POSITIVE_INFINITY);
@@ -84,7 +83,7 @@ export const sweep = (
   };
   for (const { node, cost, tie = 0 } of sources) {
     const nearer = cost < dist[node]! || (ties !== null && cost === dist[node] && tie < ties.dist[node]!);
-    if (!nearer || cost > limit || tie > mostTie) continue;
+    if (!nearer || cost > limit) continue;
     dist[node] = cost;
     if (ties) ties.dist[node] = tie;
     push(node, cost);
@@ -109,7 +108,7 @@ export const sweep = (
         if (through > dist[v]! || through > limit) continue;
         if (ties) {
           const tie = ties.dist[u]! + ties.weights[e]!;
-          if (tie > mostTie || (through === dist[v] && tie >= ties.dist[v]!)) continue;
+          if (through === dist[v] && tie >= ties.dist[v]!) continue;
           ties.dist[v] = tie;
         } else if (through === dist[v]) continue;
         dist[v] = through;

@@ -20,7 +20,6 @@ export const LISTS = [
   '/site/sleeves',
   '/house/loads',
 ] as const;
-export type List = (typeof LISTS)[number];
 /** Parts of the job there is one of, by pointer. */
 export const PARTS = ['/survey', '/code', '/house', '/feeder'] as const;
 export type Part = (typeof PARTS)[number];
