@@ -35,8 +35,7 @@ export interface Assignment {
 }
 
 type Counts = number[];
-const pick = (problem: Problem, picks: readonly number[], run: number): Choice =>
-  problem.runs[run]![picks[run]!]!;
+const pick = (problem: Problem, picks: readonly number[], run: number): Choice => problem.runs[run]![picks[run]!]!;
 
 /** What a choice of ways costs in all: the one true objective. Infinity where boxes or the number of spots do not allow it. */
 export const costOf = (problem: Problem, picks: readonly number[]): Mills => {
