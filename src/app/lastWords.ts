@@ -1,3 +1,4 @@
+import { withoutPictures } from '../job/pictures';
 import { saveJob } from '../job/save';
 import type { Job } from '../job/schema';
 import type { JobStore } from '../state/jobStore';
@@ -42,12 +43,13 @@ export const listen = (store: JobStore): (() => void) => {
   return () => {
     const { openKey, history } = store.getState();
     const job: Job | undefined = history?.now;
-    if (openKey !== null && job && keptAt !== null) say(openKey, { keptAt, title: job.title, text: saveJob(job) });
+    if (openKey !== null && job && keptAt !== null)
+      say(openKey, { keptAt, title: job.title, text: saveJob(withoutPictures(job)) });
   };
 };
 
 /** Keeps what was said last about an entry; as an entry of its own where another tab has written to it since. */
-export const hear = async (key: string, shelf: Shelf, newKey: () => string): Promise<void> => {
+export const hear = async (key: string, shelf: Pick<Shelf, 'read' | 'keep'>, newKey: () => string): Promise<void> => {
   try {
     const said = localStorage.getItem(nameOf(key));
     if (said === null) return;
@@ -55,7 +57,7 @@ export const hear = async (key: string, shelf: Shelf, newKey: () => string): Pro
     const entry = await shelf.read(key);
     if (entry && entry.text !== text) {
       const parted = entry.keptAt !== keptAt;
-      await shelf.keep({ ...entry, title, text, ...(parted ? { key: newKey(), version: 0 } : {}) });
+      await shelf.keep({ ...entry, title, text, ...(parted ? { key: newKey(), version: 0 } : { pictures: [] }) });
     }
     forget(key);
   } catch (reason) {

@@ -9,12 +9,14 @@ import { Screens } from '../screens/Screens';
 import { SessionProvider } from '../screens/session';
 import { createJobStore } from '../state/jobStore';
 import { idbShelf } from '../storage/idbShelf';
+import { browserTabs } from '../storage/tabs';
 import { workerLive } from '../workers/workerLive';
 import { workerPlanner } from '../workers/workerPlanner';
 import './tokens.css';
 import './base.css';
 import { DEMOS, demoText } from './demos';
 import { download } from './download';
+import { askToKeep, keptHow } from './keptHow';
 import { hear, listen } from './lastWords';
 import { look, setLook } from './look';
 import { goOffline, onUpdate } from './offline';
@@ -27,6 +29,7 @@ const store = createJobStore({
   planner: workerPlanner(),
   live: workerLive(),
   shelf,
+  tabs: browserTabs(),
   clock: () => new Date().toISOString(),
   newKey,
   later: (run, ms) => {
@@ -43,7 +46,8 @@ const host: Host = {
   look,
   setLook,
   newJobText: () => saveJob(blankJob({ id: crypto.randomUUID(), on: new Date().toISOString().slice(0, 10) })),
-  onUpdate,
+  keptHow,
+  onUpdate: (ready) => onUpdate((load) => ready(() => void store.actions.keepNow().then(load))),
   Scene: ScenePane,
   timeOfDay: (iso) => new Date(iso).toLocaleTimeString('en-US', { hour: 'numeric', minute: '2-digit' }),
 };
@@ -51,7 +55,7 @@ const host: Host = {
 const rescue: Rescue = {
   open: () => {
     const { history } = store.getState();
-    return history && { job: history.now, steps: history.past.map((step) => step.name) };
+    return history && { job: history.now, steps: history.past.map(({ name, kind }) => ({ name, kind })) };
   },
   save: () => {
     const text = store.actions.fileText();
@@ -66,25 +70,28 @@ const rescue: Rescue = {
 document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'hidden') void store.actions.keepNow();
 });
+askToKeep(store);
 const sayLast = listen(store);
 addEventListener('beforeunload', (event) => {
   const { phase } = store.getState().keeping;
   if (phase === 'failed') event.preventDefault();
-  if (phase !== 'waiting') return;
+  if (phase !== 'waiting' && phase !== 'failed') return;
   sayLast();
   void store.actions.keepNow();
 });
 
+/** A database that does not answer keeps nobody from the screens. */
+const LONGEST_START_MS = 4000;
 const start = async (): Promise<void> => {
   const key = remembered();
   if (key === null) return;
   await hear(key, shelf, newKey);
-  await store.actions.openKept(key);
+  if (store.getState().history === null) await store.actions.openKept(key);
 };
 
 const root = document.getElementById('app');
 if (!root) throw new Error('The page has no place for the app');
-await start();
+await Promise.race([start(), new Promise((resolve) => setTimeout(resolve, LONGEST_START_MS))]);
 createRoot(root).render(
   <StrictMode>
     <Crash rescue={rescue}>

@@ -12,8 +12,10 @@ self.addEventListener('message', (event) => {
   if (event.data === 'change over') self.skipWaiting();
 });
 
+// A tab that still shows the version before goes on until its person changes over: its files stay as long.
 const takeOver = async () => {
-  for (const key of await caches.keys()) if (key.startsWith('backboard-') && key !== CACHE) await caches.delete(key);
+  const others = (await caches.keys()).filter((key) => key.startsWith('backboard-') && key !== CACHE);
+  for (const key of others.slice(0, -1)) await caches.delete(key); // oldest first
   await self.clients.claim();
 };
 self.addEventListener('activate', (event) => event.waitUntil(takeOver()));
@@ -24,6 +26,8 @@ const answer = async (request) => {
   const options = { ignoreSearch: request.mode === 'navigate', ignoreVary: true };
   const kept = await cache.match(request, options);
   if (kept) return kept;
+  const older = request.mode === 'navigate' ? undefined : await caches.match(request, options);
+  if (older) return older;
   const start = request.mode === 'navigate' ? await cache.match(new URL('', self.registration.scope)) : undefined;
   return start ?? fetch(request);
 };

@@ -3,6 +3,8 @@ import type { Job } from './schema';
 /** One step of the undo list: the name of the edit and the job on the other side of it. */
 export interface Step {
   readonly name: string;
+  /** What kind of edit, without anything a person typed. */
+  readonly kind: string;
   readonly job: Job;
 }
 
@@ -16,8 +18,8 @@ export interface History {
 export const startHistory = (job: Job): History => ({ past: [], now: job, future: [] });
 
 /** After an edit. One that changed nothing leaves no step. */
-export const push = (history: History, name: string, job: Job): History =>
-  job === history.now ? history : { past: [...history.past, { name, job: history.now }], now: job, future: [] };
+export const push = (history: History, name: string, job: Job, kind = ''): History =>
+  job === history.now ? history : { past: [...history.past, { name, kind, job: history.now }], now: job, future: [] };
 
 /** One step back; the same history where there is none. */
 export const undo = (history: History): History => {
@@ -26,7 +28,7 @@ export const undo = (history: History): History => {
   return {
     past: history.past.slice(0, -1),
     now: step.job,
-    future: [...history.future, { name: step.name, job: history.now }],
+    future: [...history.future, { ...step, job: history.now }],
   };
 };
 
@@ -35,7 +37,7 @@ export const redo = (history: History): History => {
   const step = history.future.at(-1);
   if (!step) return history;
   return {
-    past: [...history.past, { name: step.name, job: history.now }],
+    past: [...history.past, { ...step, job: history.now }],
     now: step.job,
     future: history.future.slice(0, -1),
   };

@@ -3,12 +3,13 @@ import type { Job } from '../job/schema';
 import { screenWords as say } from '../words/en/screens';
 import css from './crash.module.css';
 import { ErrorReport } from './ErrorReport';
+import type { Trouble } from './errorReport';
 import parts from './parts/parts.module.css';
 
 /** What a crash screen needs when nothing around it can be trusted any more. */
 export interface Rescue {
-  /** The open job and the names of the edits made to it; null where none is open. */
-  readonly open: () => { readonly job: Job; readonly steps: readonly string[] } | null;
+  /** The open job and the edits made to it; null where none is open. */
+  readonly open: () => { readonly job: Job; readonly steps: Trouble['steps'] } | null;
   /** Hands the open job to the person as a file. */
   readonly save: () => void;
   readonly download: (fileName: string, text: string) => void;

@@ -7,6 +7,7 @@ import { LookTools } from './LookTools';
 import { OpenButtons } from './OpenButtons';
 import parts from './parts/parts.module.css';
 import { ThisJob } from './ThisJob';
+import { ThisProgram } from './ThisProgram';
 
 /** The open job, the others, and how the screen looks, over whatever sheet is open. */
 export const JobsDialog = ({ ref }: { readonly ref: RefObject<HTMLDialogElement | null> }) => {
@@ -33,6 +34,7 @@ export const JobsDialog = ({ ref }: { readonly ref: RefObject<HTMLDialogElement 
           <LookTools />
         </div>
       </section>
+      <ThisProgram />
     </dialog>
   );
 };

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { jobsWords as words } from '../words/en/jobs';
 import { screenWords as say } from '../words/en/screens';
 import { ErrorReport } from './ErrorReport';
 import parts from './parts/parts.module.css';
@@ -25,6 +26,8 @@ export const Notices = () => {
   const refusal = useJobState((s) => s.refusal);
   const repairs = useJobState((s) => s.repairs);
   const parted = useJobState((s) => s.parted);
+  const elsewhere = useJobState((s) => s.elsewhere);
+  const cleared = useJobState((s) => s.cleared);
   const planning = useJobState((s) => s.planning);
   const keeping = useJobState((s) => s.keeping);
   const open = useJobState((s) => s.history !== null);
@@ -79,11 +82,30 @@ export const Notices = () => {
       {keeping.phase === 'failed' && (
         <div className={css.notice} role="alert">
           <p>
-            <b>{say.keepingFailed}</b> {say.keepingFailedDetail({ detail: keeping.say })}
+            <b>{words.failed[keeping.why]}</b> ({keeping.say})
           </p>
+          {open && (
+            <button type="button" className={parts.go} onClick={rescue.save}>
+              {say.saveFile}
+            </button>
+          )}
           <button type="button" className={parts.button} onClick={() => void keepNow()}>
             {say.keepAgain}
           </button>
+        </div>
+      )}
+      {cleared && (
+        <div className={css.notice} role="alert">
+          <p>{words.cleared}</p>
+          <button type="button" className={parts.go} onClick={rescue.save}>
+            {say.saveFile}
+          </button>
+          {done}
+        </div>
+      )}
+      {elsewhere && (
+        <div className={css.notice} role="status">
+          <p>{words.elsewhere}</p>
         </div>
       )}
       {parted && (

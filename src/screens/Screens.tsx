@@ -1,3 +1,4 @@
+import { DropFile } from './DropFile';
 import { Hatches } from './parts/Hatches';
 import { Sheets } from './Sheets';
 import { StartSheet } from './StartSheet';
@@ -10,6 +11,7 @@ export const Screens = () => {
     <>
       <Hatches />
       {open ? <Sheets /> : <StartSheet />}
+      <DropFile />
     </>
   );
 };

@@ -1,10 +1,12 @@
 import { useId, useState } from 'react';
+import { jobsWords as words } from '../words/en/jobs';
 import { screenWords as say } from '../words/en/screens';
 import { fileNameOf } from './fileName';
 import css from './jobs.module.css';
 import parts from './parts/parts.module.css';
 import { useJob } from './selected';
 import { useActions, useHost } from './session';
+import { Versions } from './Versions';
 
 /** The open job: its title, and the file it is saved to for good. */
 export const ThisJob = () => {
@@ -17,8 +19,8 @@ export const ThisJob = () => {
     if (typed !== null && typed !== job.title) edit({ edit: 'rename', option: null, title: typed });
     setTyped(null);
   };
-  const save = (): void => {
-    const text = fileText();
+  const save = (photos: boolean): void => {
+    const text = fileText(photos);
     if (text !== null) download(fileNameOf(job), text);
   };
   return (
@@ -38,9 +40,17 @@ export const ThisJob = () => {
           }}
         />
       </div>
-      <button type="button" className={parts.button} onClick={save}>
-        {say.saveFile}
-      </button>
+      <div className={css.buttons}>
+        <button type="button" className={parts.button} onClick={() => save(true)}>
+          {say.saveFile}
+        </button>
+        {job.photos.some((p) => p.data !== null) && (
+          <button type="button" className={parts.button} onClick={() => save(false)}>
+            {words.withoutPhotos}
+          </button>
+        )}
+      </div>
+      <Versions />
     </section>
   );
 };

@@ -28,6 +28,13 @@ export interface SceneProps {
   readonly homeRun: Id | null;
 }
 
+/** What the browser says of the jobs it keeps; null where it does not say. */
+export interface KeptHow {
+  readonly promised: boolean | null;
+  readonly usedBytes: number | null;
+  readonly ofBytes: number | null;
+}
+
 export interface Host {
   readonly demos: readonly Demo[];
   /** The text of a demo job file. */
@@ -38,6 +45,7 @@ export interface Host {
   readonly setLook: (look: Partial<Look>) => void;
   /** The text of a new, empty job file. */
   readonly newJobText: () => string;
+  readonly keptHow: () => Promise<KeptHow>;
   /** Calls back when a new version of the app has been fetched and waits; `load` changes over to it. */
   readonly onUpdate: (ready: (load: () => void) => void) => () => void;
   /** The 3-D view, loaded when it is first shown; null where there is none. */

@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { applyEdit } from '../job/applyEdit';
 import type { Edit } from '../job/edit';
+import { withoutPictures } from '../job/pictures';
 import type { OnWall } from '../job/schema';
 import type { Id } from '../units/types';
 import type { JobState } from './jobState';
@@ -27,7 +28,7 @@ export const makeDragging = (store: StoreApi<JobState>, planner: Ports['live'], 
     }
     asking = true;
     try {
-      const plan = await planner.plan(moved.value, option);
+      const plan = await planner.plan(withoutPictures(moved.value), option);
       const held = store.getState().live;
       if (held?.option === option) store.setState({ live: { ...held, plan, planned: on, say: null } });
     } catch (reason) {

@@ -2,7 +2,7 @@ import type { Plan } from '../facts/result';
 import type { Edit } from '../job/edit';
 import type { History } from '../job/history';
 import type { OnWall } from '../job/schema';
-import type { Kept } from '../storage/shelf';
+import type { Kept, Place, TroubleKind, VersionMark } from '../storage/shelf';
 import type { Fault } from '../units/fault';
 import type { Id } from '../units/types';
 import type { Answer } from './answers';
@@ -19,7 +19,7 @@ export type Keeping =
   | { readonly phase: 'none' }
   | { readonly phase: 'waiting' }
   | { readonly phase: 'kept'; readonly at: string }
-  | { readonly phase: 'failed'; readonly say: string };
+  | { readonly phase: 'failed'; readonly why: TroubleKind; readonly say: string };
 
 export interface Refusal {
   readonly fault: Fault;
@@ -49,6 +49,10 @@ export interface JobState {
   readonly planning: Planning;
   readonly keeping: Keeping;
   readonly kept: readonly Kept[];
+  /** States of the open job that can be gone back to, the latest first. */
+  readonly versions: readonly VersionMark[];
+  /** Why the last version the program wanted to put by was not. */
+  readonly noVersions: string | null;
   /** The entry of the shelf that is open here. */
   readonly openKey: string | null;
   readonly option: Id | null;
@@ -63,14 +67,33 @@ export interface JobState {
   readonly repairs: readonly string[];
   /** Another tab changed this job; this tab's state went on under a name of its own. */
   readonly parted: boolean;
+  /** Another tab holds this job; this one looks on. */
+  readonly elsewhere: boolean;
+  /** The browser had cleared away what it kept; the open job was kept anew. */
+  readonly cleared: boolean;
+}
+
+/** A file as a browser hands it over. */
+export interface JobFile {
+  readonly name: string;
+  readonly size: number;
+  text(): Promise<string>;
 }
 
 export interface JobActions {
   /** Opens the text of a job file. The job that is open stays open when the text is refused. */
   openText(text: string, name: string): Promise<boolean>;
+  /** Opens a job file; one that is far too long is refused unread. */
+  openFile(file: JobFile): Promise<boolean>;
   /** Opens a job kept in the browser. */
   openKept(key: string): Promise<boolean>;
   removeKept(key: string): Promise<void>;
+  placeKept(key: string, place: Place): Promise<void>;
+  duplicateKept(key: string): Promise<void>;
+  refreshVersions(): Promise<void>;
+  nameVersion(name: string): Promise<void>;
+  /** Goes back to a version, as one step that can be undone. */
+  restoreVersion(at: string): Promise<void>;
   refreshKept(): Promise<void>;
   edit(edit: Edit): boolean;
   undo(): void;
@@ -88,8 +111,8 @@ export interface JobActions {
   planAgain(): void;
   /** Writes to the shelf what waits to be written. */
   keepNow(): Promise<void>;
-  /** The text of the job file, null without a job. */
-  fileText(): string | null;
+  /** The text of the job file with or without the pictures of its photos, null without a job. */
+  fileText(photos?: boolean): string | null;
 }
 
 export const NOTHING: JobState = {
@@ -99,6 +122,8 @@ export const NOTHING: JobState = {
   planning: { phase: 'none' },
   keeping: { phase: 'none' },
   kept: [],
+  versions: [],
+  noVersions: null,
   openKey: null,
   option: null,
   homeRun: null,
@@ -107,4 +132,6 @@ export const NOTHING: JobState = {
   refusal: null,
   repairs: [],
   parted: false,
+  elsewhere: false,
+  cleared: false,
 };

@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { withoutPictures } from '../job/pictures';
 import type { Job } from '../job/schema';
 import { AnswerShelf } from './answers';
 import type { JobState } from './jobState';
@@ -19,16 +20,20 @@ export const makePlanAsking = (store: StoreApi<JobState>, planner: Ports['planne
       return;
     }
     store.setState({ planning: { phase: 'working', done: 0, of: job.options.length + 1 } });
-    const reply = await planner.plan({ revision, job }, ({ revision: of, done, of: steps, plan }) => {
-      if (!isNow(of)) return;
-      const before = store.getState().answer;
-      const plans = before?.revision === of ? before.plans : [];
-      store.setState({
-        answer: { revision: of, plans: [...plans, plan], result: null },
-        planning: { phase: 'working', done, of: steps },
-      });
-      if (store.getState().live?.option === plan.option) store.setState({ live: null }); // dropped, and final now
-    });
+    const reply = await planner.plan(
+      { revision, job: withoutPictures(job) },
+      ({ revision: of, done, of: steps, plan }) => {
+        if (!isNow(of)) return;
+        const before = store.getState().answer;
+        // the first step again: a lost worker was replaced and began anew
+        const plans = before?.revision === of && done > 1 ? before.plans : [];
+        store.setState({
+          answer: { revision: of, plans: [...plans, plan], result: null },
+          planning: { phase: 'working', done, of: steps },
+        });
+        if (store.getState().live?.option === plan.option) store.setState({ live: null }); // dropped, and final now
+      },
+    );
     if (reply.kind === 'planned')
       answers.keep({ revision: reply.revision, plans: reply.result.plans, result: reply.result });
     if (reply.kind === 'dropped' || !isNow(reply.revision)) return;

@@ -1,4 +1,5 @@
 import type { Shelf } from '../storage/shelf';
+import type { Tabs } from '../storage/tabs';
 import type { LivePlanner, Planner } from '../workers/planner';
 
 /** What the state needs from outside; `app` gives it. */
@@ -6,6 +7,7 @@ export interface Ports {
   readonly planner: Planner;
   readonly live: LivePlanner;
   readonly shelf: Shelf;
+  readonly tabs: Tabs;
   /** Now, as ISO time. */
   readonly clock: () => string;
   /** A key no other tab or visit makes. */

@@ -7,6 +7,7 @@ import { planOption } from '../plan/planOption';
 import type { Id } from '../units/types';
 import { drive } from './drive';
 import type { PlanReply, PlanRequest, PlanStep } from './planner';
+import { holdForLife } from './watch';
 
 let newest = 0;
 
@@ -14,6 +15,8 @@ let newest = 0;
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 const planning = {
+  /** Name of a lock that is free when this worker is no more. */
+  holds: holdForLife,
   /** From here on only questions from this number on are worth an answer. */
   supersede(serial: number): void {
     newest = Math.max(newest, serial);

@@ -1,6 +1,10 @@
 import { type Remote, wrap } from 'comlink';
 import type { Planning } from './plan.worker';
 import type { LivePlanner } from './planner';
+import { watchWorker } from './watch';
+
+/** A live plan takes a part of a second; a worker that is silent so long has hung. */
+const STUCK_MS = 30_000;
 
 const startWorker = (): Worker =>
   new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module', name: 'live planner' });
@@ -10,27 +14,34 @@ const startWorker = (): Worker =>
  * nor interrupted. A worker that dies is replaced at the next question.
  */
 export const workerLive = (start: () => Worker = startWorker): LivePlanner => {
-  let live: { readonly remote: Remote<Planning>; readonly died: Promise<never> } | null = null;
+  let live: {
+    readonly remote: Remote<Planning>;
+    readonly died: Promise<never>;
+    readonly die: (say: string) => void;
+  } | null = null;
 
   const launch = () => {
     const worker = start();
+    const remote = wrap<Planning>(worker);
+    let die = (_say: string): void => undefined;
     const died = new Promise<never>((_, reject) => {
-      const die = (say: string) => {
+      die = (say) => {
         worker.terminate();
-        live = null;
+        if (live?.remote === remote) live = null;
         reject(new Error(say));
       };
-      worker.addEventListener('error', (event) => die(event.message || 'worker error'));
-      worker.addEventListener('messageerror', () => die('message error'));
     });
+    watchWorker(worker, () => remote.holds(), die);
     died.catch(() => undefined); // whoever waits for a plan is told; nobody waits between two
-    return { remote: wrap<Planning>(worker), died };
+    return { remote, died, die };
   };
 
   return {
     async plan(job, option) {
       live ??= launch();
-      const plan = await Promise.race([live.remote.live(job, option), live.died]);
+      const { remote, died, die } = live;
+      const timer = setTimeout(() => die('the worker did not answer'), STUCK_MS);
+      const plan = await Promise.race([remote.live(job, option), died]).finally(() => clearTimeout(timer));
       if (!plan) throw new Error(option);
       return plan;
     },

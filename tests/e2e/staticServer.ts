@@ -4,7 +4,7 @@ import type { AddressInfo, Socket } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const DIST = fileURLToPath(new URL('../../dist/', import.meta.url));
+const DIST = process.env.BACKBOARD_DIST ?? fileURLToPath(new URL('../../dist/', import.meta.url));
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html',
   '.js': 'text/javascript',

@@ -64,8 +64,6 @@ export const screenWords = {
   demosTitle: 'Demo jobs',
   keptTitle: 'Kept in this browser',
   keptAt: (v: { day: string; time: string }) => `${v.day} ${v.time}`,
-  keptNote: 'A browser may clear what it keeps. Save the job file for good.',
-  remove: 'Remove',
   isOpen: 'open here',
   untitled: 'Untitled job',
 
@@ -79,8 +77,6 @@ export const screenWords = {
   planningFailed: 'The planner stopped on an error of the program.',
   planningFailedDetail: (v: { detail: string }) => `The job is unharmed; no figures can be shown for it. (${v.detail})`,
   planAgain: 'Plan again',
-  keepingFailed: 'The browser could not keep the job.',
-  keepingFailedDetail: (v: { detail: string }) => `Save the job file before you leave. (${v.detail})`,
   keepAgain: 'Try again',
   parted:
     'This job was changed in another tab too. What you see here is kept as a job of its own; nothing was overwritten.',

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { hear } from '../../../src/app/lastWords';
-import type { KeptJob, Shelf } from '../../../src/storage/shelf';
+import type { Keeping, KeptJob, Shelf } from '../../../src/storage/shelf';
 
 const entry: KeptJob = {
   key: 'k',
@@ -9,17 +9,18 @@ const entry: KeptJob = {
   keptAt: '2026-01-01T10:00:00Z',
   version: 3,
   text: 'before',
+  find: 'before',
+  place: 'jobs',
+  pictures: [{ id: 'p', data: 'x' }],
 };
 const shelfOf = (there: KeptJob | undefined) => {
-  const kept: KeptJob[] = [];
-  const shelf: Shelf = {
-    list: async () => [],
+  const kept: Keeping[] = [];
+  const shelf: Pick<Shelf, 'read' | 'keep'> = {
     read: async () => there,
     keep: async (e) => {
       kept.push(e);
       return { kept: true, version: e.version + 1 };
     },
-    remove: async () => {},
   };
   return { shelf, kept };
 };
@@ -41,14 +42,14 @@ test('what was said last goes into its entry, once', async () => {
   const { shelf, kept } = shelfOf(entry);
   await hear('k', shelf, () => 'new');
   await hear('k', shelf, () => 'new');
-  expect(kept).toEqual([{ ...entry, title: 'after', text: 'after' }]);
+  expect(kept).toEqual([{ ...entry, title: 'after', text: 'after', pictures: [] }]);
 });
 
 test('where another tab has written since, it becomes an entry of its own', async () => {
   said(words);
   const { shelf, kept } = shelfOf({ ...entry, keptAt: '2026-01-01T10:05:00Z', text: 'theirs' });
   await hear('k', shelf, () => 'new');
-  expect(kept).toMatchObject([{ key: 'new', version: 0, text: 'after' }]);
+  expect(kept).toMatchObject([{ key: 'new', version: 0, text: 'after', pictures: entry.pictures }]);
 });
 
 test('nothing said, the same said, or an entry removed meanwhile: nothing is written', async () => {

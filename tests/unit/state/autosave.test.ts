@@ -46,8 +46,8 @@ test('a kept job opens again as it was left, under its own entry', async () => {
   expect(t.entries.size).toBe(1);
 });
 
-test('two tabs on one job: the one that comes second goes on under an entry of its own', async () => {
-  const other = createJobStore(t.ports);
+test('two tabs that both hold one job, without locks: the one that comes second goes on under its own entry', async () => {
+  const other = createJobStore(t.otherTab());
   await other.actions.openKept('key 1');
   move(other, 100);
   await t.runTimers(other);
@@ -74,7 +74,7 @@ test('a browser that refuses says so, and what waited is kept when it no longer 
   t.shelfState.broken = true;
   move(store, 80);
   await t.runTimers(store);
-  expect(store.getState().keeping).toEqual({ phase: 'failed', say: 'quota exceeded' });
+  expect(store.getState().keeping).toEqual({ phase: 'failed', why: 'full', say: 'quota exceeded' });
   t.shelfState.broken = false;
   await store.actions.keepNow();
   expect(store.getState().keeping.phase).toBe('kept');
@@ -93,8 +93,16 @@ test('a job that is kept nowhere is not given up for another, until it is on dis
 
 test('a kept job that cannot be read is a refusal', async () => {
   t.shelfState.broken = true;
-  expect(await store.actions.openKept('key 1')).toBe(false);
+  expect(await store.actions.openKept('another')).toBe(false);
   expect(store.getState().refusal?.fault.error.say).toBe('quota exceeded');
+});
+
+test('the open job asked for again stays as it is, with what waits to be kept', async () => {
+  move(store, 80);
+  expect(await store.actions.openKept('key 1')).toBe(true);
+  await t.runTimers(store);
+  expect(keptLeft('key 1')).toBe(80);
+  expect(store.getState().parted).toBe(false);
 });
 
 test('a job that is no longer kept is a refusal, not an empty sheet', async () => {
@@ -109,4 +117,26 @@ test('the entry that is open cannot be removed under it; another can', async () 
   await store.actions.removeKept('key 2');
   await store.actions.removeKept('key 1');
   expect([...t.entries.keys()]).toEqual(['key 2']);
+});
+
+test('changes without a rest are kept all the same, the first of them after the usual wait', async () => {
+  let due: (() => void) | null = null;
+  const asked: number[] = [];
+  const ports = {
+    ...t.ports,
+    later: (run: () => void, ms: number) => {
+      asked.push(ms);
+      due = run;
+      return () => undefined;
+    },
+  };
+  const busy = createJobStore(ports);
+  await busy.actions.openKept('key 1');
+  asked.length = 0;
+  for (let left = 60; left < 70; left++) move(busy, left);
+  expect(asked).toHaveLength(1); // ten changes put the first wait off by nothing
+  expect(asked[0]).toBeLessThan(1000);
+  due!();
+  await busy.actions.keepNow();
+  expect(keptLeft('key 1')).toBe(69);
 });

@@ -1,6 +1,6 @@
 import { MessageChannel } from 'node:worker_threads';
 import { expose } from 'comlink';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import type { Plan, Result } from '../../../src/facts/result';
 import type { Job } from '../../../src/job/schema';
 import type { PlanReply, PlanRequest, PlanStep } from '../../../src/workers/planner';
@@ -104,15 +104,54 @@ test('a worker that leaves off when asked goes on working', async () => {
   expect(workers).toHaveLength(1);
 });
 
-test('a worker that dies is answered as a failure, and the next question gets a new one', async () => {
+const die = (worker: EventTarget) =>
+  worker.dispatchEvent(Object.assign(new Event('error'), { message: 'out of memory' }));
+
+test('a worker that dies is replaced at once and asked the same again', async () => {
   const { workers, start } = fakeWorkers((w, { revision }) =>
     w === 0 ? never() : Promise.resolve({ revision, kind: 'planned', result: resultFor(revision) }),
   );
   const planner = workerPlanner(start);
   const first = planner.plan({ revision: 1, job: JOB }, () => undefined);
   await new Promise((r) => setTimeout(r, 20));
-  workers[0]!.worker.dispatchEvent(Object.assign(new Event('error'), { message: 'out of memory' }));
+  die(workers[0]!.worker);
+  expect(await first).toEqual({ revision: 1, kind: 'planned', result: resultFor(1) });
+  expect(workers).toHaveLength(2);
+});
+
+test('a question that no worker survives is a failure, and the next one is answered', async () => {
+  const { workers, start } = fakeWorkers((w, { revision }) =>
+    w < 2 ? never() : Promise.resolve({ revision, kind: 'planned', result: resultFor(revision) }),
+  );
+  const planner = workerPlanner(start);
+  const first = planner.plan({ revision: 1, job: JOB }, () => undefined);
+  for (const w of [0, 1]) {
+    await new Promise((r) => setTimeout(r, 20));
+    die(workers[w]!.worker);
+  }
   expect(await first).toEqual({ revision: 1, kind: 'failed', say: 'out of memory' });
   expect(await planner.plan({ revision: 2, job: JOB }, () => undefined)).toMatchObject({ kind: 'planned' });
-  expect(workers).toHaveLength(2);
+  expect(workers).toHaveLength(3);
+});
+
+test('a worker that hangs is ended after a minute of silence and replaced; one that takes steps is not', async () => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  const pause = () => new Promise((r) => setImmediate(r));
+  let step = async (): Promise<void> => undefined;
+  const { workers, start } = fakeWorkers((w, { revision }, onStep) => {
+    step = async () => onStep({ revision, done: 1, of: 2, plan: {} as Plan });
+    return w === 0 ? never() : Promise.resolve({ revision, kind: 'planned', result: resultFor(revision) });
+  });
+  const planner = workerPlanner(start);
+  const first = planner.plan({ revision: 1, job: JOB }, () => undefined);
+  for (let i = 0; i < 5; i++) await pause();
+  vi.advanceTimersByTime(50_000);
+  await step();
+  for (let i = 0; i < 5; i++) await pause();
+  vi.advanceTimersByTime(50_000);
+  expect(workers[0]!.worker.terminated).toBe(false);
+  vi.advanceTimersByTime(11_000);
+  expect(workers[0]!.worker.terminated).toBe(true);
+  vi.useRealTimers();
+  expect(await first).toEqual({ revision: 1, kind: 'planned', result: resultFor(1) });
 });
