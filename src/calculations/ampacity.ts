@@ -1,5 +1,4 @@
 import { PROTECT_AT_AMPACITY } from '../standards/overcurrent';
-import { TERMINALS_RULE } from '../standards/terminals';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
 import { electricalWords as say } from '../words/en/calcElectrical';
@@ -19,6 +18,7 @@ export const calcAmpacity = (input: CalcInput['ampacity']): Result<CalcOutput, F
   const holds = (amps: number) => breakerAmps !== null && amps >= breakerAmps - EPS;
   const outcome =
     breakerAmps === null ? 'value' : holds(usable) ? 'holds' : holds(usableAtBest) ? 'cannot be told' : 'fails';
+  const breakerSay = say.breaker({ holds: outcome === 'holds', open: outcome === 'cannot be told' });
   return ok({
     outcome,
     figures: { base, factor, corrected, usable },
@@ -28,10 +28,9 @@ export const calcAmpacity = (input: CalcInput['ampacity']): Result<CalcOutput, F
       unit: 'A',
       steps: [
         ...steps,
-        { say: say.usable, value: usable, unit: 'A', section: TERMINALS_RULE[edition].section },
         ...(breakerAmps === null
           ? []
-          : [{ say: say.breaker, value: breakerAmps, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section }]),
+          : [{ say: breakerSay, value: breakerAmps, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section }]),
       ],
     },
   });

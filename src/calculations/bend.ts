@@ -43,7 +43,7 @@ export const calcBend = (input: CalcInput['bend']): Result<CalcOutput, Fault> =>
   const minRadiusIn = tidy(limit.times * diameter);
   const steps = [
     step(diameterIn === null ? say.diameterOf({ name: name! }) : say.diameterGiven(), diameter, 'in', section),
-    step(say.timesDiameter({ times: limit.times }), minRadiusIn, 'in', section),
+    step(say.timesDiameter({ times: limit.times, diameter }), minRadiusIn, 'in', section),
   ];
   return ok({
     outcome: 'value',

@@ -1,4 +1,4 @@
-import { BORING, MEMBERS, type Member, NAIL_SETBACK } from '../standards/boring';
+import { BORING, MEMBERS, type Member, NAIL_SETBACK, NO_TENSION_NOTCH_FROM_IN } from '../standards/boring';
 import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
 import type { U } from '../units/types';
@@ -46,6 +46,19 @@ export const holeBand = (limits: BoringLimits, depthIn: number, holeIn: number):
   return holeIn <= limits.maxHoleIn + EPS && from <= to + EPS ? [from, Math.max(from, to)] : null;
 };
 
+const USUAL_NOMINAL_IN = 2;
+
+/** How deep a notch may be where it is, and why: studs know one depth; a joist its ends, its outer thirds and no more. */
+const notchMost = (input: CalcInput['boring'], limits: BoringLimits): { most: number; why: string } => {
+  const { member, notchAt = 'outer third', notchBelow = false, nominalIn = USUAL_NOMINAL_IN } = input;
+  if (member !== 'joist') return { most: limits.maxNotchIn, why: say.notchInStud() };
+  if (notchAt === 'end') return { most: limits.maxEndNotchIn, why: say.notchAtEnd() };
+  if (notchAt === 'middle third') return { most: 0, why: say.notchMiddle() };
+  return notchBelow && nominalIn >= NO_TENSION_NOTCH_FROM_IN
+    ? { most: 0, why: say.notchPulled({ from: NO_TENSION_NOTCH_FROM_IN }) }
+    : { most: limits.maxNotchIn, why: say.notchOuter() };
+};
+
 const SHARE: Readonly<Record<Member, string>> = { joist: 'one third', 'bearing stud': '40 %', 'other stud': '60 %' };
 
 /**
@@ -62,16 +75,18 @@ export const calcBoring = (input: CalcInput['boring']): Result<CalcOutput, Fault
       checkNumberOrNull('/holeIn', input.holeIn, size),
       checkNumberOrNull('/edgeIn', input.edgeIn, size),
       checkNumberOrNull('/notchIn', input.notchIn, size),
+      checkNumberOrNull('/betweenIn', input.betweenIn ?? null, size),
+      checkNumber('/nominalIn', input.nominalIn ?? USUAL_NOMINAL_IN, { above: 0, max: 24 }),
     );
   if (fault) return err(fault);
-  const { member, depthIn, holeIn, edgeIn, notchIn } = input;
+  const { member, depthIn, holeIn, edgeIn, notchIn, betweenIn = null } = input;
   const limits = boringLimits(member, depthIn)!;
   const rule = BORING[member];
   const steps: Step[] = [
-    step(say.largestHole({ share: SHARE[member] }), limits.maxHoleIn, 'in', rule.hole.section),
+    step(say.largestHole({ share: SHARE[member], depthIn }), limits.maxHoleIn, 'in', rule.hole.section),
     step(say.woodAtEdge(), limits.minEdgeIn, 'in', rule.hole.section),
-    step(say.deepestNotch(), limits.maxNotchIn, 'in', rule.notch.section),
-    step(say.deepestEndNotch(), limits.maxEndNotchIn, 'in', rule.notch.section),
+    step(say.deepestNotch({ share: rule.notchShare, depthIn }), limits.maxNotchIn, 'in', rule.notch.section),
+    step(say.deepestEndNotch({ share: rule.endNotchShare, depthIn }), limits.maxEndNotchIn, 'in', rule.notch.section),
     step(say.nailPlate(), limits.plateUnderIn, 'in', NAIL_SETBACK.bored[2023].section),
   ];
   const verdicts: boolean[] = [];
@@ -86,9 +101,16 @@ export const calcBoring = (input: CalcInput['boring']): Result<CalcOutput, Fault
     steps.push(step(edgeIn === null ? say.noEdgeGiven() : say.edgeGiven(), edge, 'in', rule.hole.section));
     verdicts.push(atLeast(edge, limits.minEdgeIn));
   }
+  if (betweenIn !== null && limits.betweenIn !== null) {
+    steps.push(step(say.betweenLeast(), limits.betweenIn, 'in', rule.hole.section));
+    steps.push(step(say.betweenGiven(), betweenIn, 'in', rule.hole.section));
+    verdicts.push(atLeast(betweenIn, limits.betweenIn));
+  }
   if (notchIn !== null) {
+    const { most, why } = notchMost(input, limits);
     steps.push(step(say.notchGiven(), notchIn, 'in', rule.notch.section));
-    verdicts.push(atMost(notchIn, limits.maxNotchIn));
+    steps.push(step(why, most, 'in', rule.notch.section));
+    verdicts.push(atMost(notchIn, most));
   }
   return ok({
     outcome: verdicts.length === 0 ? 'value' : verdicts.every(Boolean) ? 'holds' : 'fails',

@@ -35,6 +35,8 @@ interface Part {
   readonly awg: string;
   readonly count: number;
   readonly allowances: number;
+  /** Of one allowance, cu in. */
+  readonly each: number;
   readonly in3: number;
 }
 
@@ -54,6 +56,7 @@ const partsOf = (edition: Edition, box: BoxContents): Part[] | null => {
     awg,
     count,
     allowances,
+    each: conductorVolume(awg)!,
     in3: allowances * conductorVolume(awg)!,
   });
   const parts = present(box.conductors).map((c) =>
@@ -115,12 +118,15 @@ export const calcBoxFill = (input: CalcInput['box-fill']): Result<CalcOutput, Fa
   const { edition, boxIn3 } = input;
   const parts = partsOf(edition, { ...input, yokes: input.deviceYokes })!;
   const fillIn3 = sum(parts);
-  const steps: Step[] = parts.map((p) => step(sayPart(p), p.in3, 'cu in.', FILL_SOURCES[p.kind][edition].section));
-  steps.push(step(say.fillSum(), fillIn3, 'cu in.', CONDUCTOR_VOLUME_SOURCE[edition].section));
-  if (boxIn3 !== null) steps.push(step(say.boxGiven(), boxIn3, 'cu in.', FILL_SOURCES.box[edition].section));
+  const steps: Step[] = parts.map((p) => step(sayPart(p), p.in3, 'in³', FILL_SOURCES[p.kind][edition].section));
+  steps.push(
+    step(say.fillSum({ parts: parts.map((p) => p.in3) }), fillIn3, 'in³', CONDUCTOR_VOLUME_SOURCE[edition].section),
+  );
+  if (boxIn3 !== null)
+    steps.push(step(say.boxGiven({ fits: atMost(fillIn3, boxIn3) }), boxIn3, 'in³', FILL_SOURCES.box[edition].section));
   return ok({
     outcome: boxIn3 === null ? 'value' : atMost(fillIn3, boxIn3) ? 'holds' : 'fails',
     figures: boxIn3 === null ? { fillIn3 } : { fillIn3, boxIn3 },
-    worked: { id: 'box-fill', value: fillIn3, unit: 'cu in.', steps },
+    worked: { id: 'box-fill', value: fillIn3, unit: 'in³', steps },
   });
 };

@@ -36,20 +36,24 @@ export const calcCabinetFill = (input: CalcInput['cabinet-fill']): Result<CalcOu
     );
   if (fault) return err(fault);
   const { section } = CABINET_FILL.source[2023];
-  const areas = input.conductors.map((c) => c.count * (conductorArea(c.awg, c.insulation) as number));
-  const conductorsIn2 = areas.reduce((sum, area) => sum + area, 0);
-  const conductorShare = tidy(conductorsIn2 / input.sectionIn2);
-  const totalShare = tidy((conductorsIn2 + input.splicesIn2) / input.sectionIn2);
+  const eaches = input.conductors.map((c) => conductorArea(c.awg, c.insulation) as number);
+  const areas = input.conductors.map((c, i) => c.count * eaches[i]!);
+  const in2 = tidy(areas.reduce((sum, area) => sum + area, 0));
+  const { sectionIn2, splicesIn2 } = input;
+  const conductorShare = tidy(in2 / sectionIn2);
+  const totalShare = tidy((in2 + splicesIn2) / sectionIn2);
   const steps = [
-    ...input.conductors.map((c, i) => step(say.areaOf(c), areas[i]!, 'sq in.', 'Chapter 9 Table 5')),
-    step(say.conductorShareStep(), conductorShare * PERCENT, '%', section),
+    ...input.conductors.map((c, i) =>
+      step(say.areaOf({ ...c, each: eaches[i]! }), areas[i]!, 'in²', 'Chapter 9 Table 5'),
+    ),
+    step(say.conductorShareStep({ in2, sectionIn2 }), conductorShare * PERCENT, '%', section),
     step(say.shareMost(), CABINET_FILL.conductorsMost * PERCENT, '%', section),
-    step(say.totalShareStep(), totalShare * PERCENT, '%', section),
+    step(say.totalShareStep({ in2, splicesIn2, sectionIn2 }), totalShare * PERCENT, '%', section),
     step(say.shareMost(), CABINET_FILL.withSplicesMost * PERCENT, '%', section),
   ];
   return ok({
     outcome: cabinetFillHolds(conductorShare, totalShare) ? 'holds' : 'fails',
     figures: { conductorShare, totalShare },
-    worked: { id: 'cabinet-fill', value: totalShare, unit: 'share', steps },
+    worked: { id: 'cabinet-fill', value: totalShare * PERCENT, unit: '%', steps },
   });
 };

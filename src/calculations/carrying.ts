@@ -63,11 +63,14 @@ export const carrying = (c: Carrying, edition: Edition): Result<Carried, Fault> 
   const count = short ? 1 : countFactor(c.conductors);
   const corrected = tidy(base * ambient * count);
 
+  const { awg, metal, startColumn: column, ambientF, conductors } = c;
+  const countSay = short ? say.notTogether : say.counted({ conductors });
+  const correctedSay = say.corrected({ base, ambient, count });
   const steps: Step[] = [
-    { say: say.base({ column: c.startColumn }), value: base, unit: 'A', section: table },
-    { say: say.ambient, value: ambient, unit: '', section: AMBIENT_TABLE[edition].section },
-    { say: short ? say.notTogether : say.counted, value: count, unit: '', section: COUNT_TABLE[edition].section },
-    { say: say.corrected, value: corrected, unit: 'A', section: START_COLUMN_RULE[edition].section },
+    { say: say.base({ column, awg, metal }), value: base, unit: 'A', section: table },
+    { say: say.ambient({ ambientF, column }), value: ambient, unit: '', section: AMBIENT_TABLE[edition].section },
+    { say: countSay, value: count, unit: '', section: COUNT_TABLE[edition].section },
+    { say: correctedSay, value: corrected, unit: 'A', section: START_COLUMN_RULE[edition].section },
   ];
   let limited = base;
   if (c.limitColumn !== null) {
@@ -94,6 +97,8 @@ export const carrying = (c: Carrying, edition: Edition): Result<Carried, Fault> 
   // The columns of method and terminals cap the ampacity as printed; factors apply to the column of the insulation.
   const cap = c.limitColumn === null ? Number.POSITIVE_INFINITY : limited;
   const usable = Math.min(corrected, cap, worst);
+  const list = [corrected, ...(c.limitColumn === null ? [] : [cap]), worst];
+  steps.push({ say: say.usable({ list }), value: usable, unit: 'A', section: TERMINALS_RULE[edition].section });
   return ok({
     base,
     factor: tidy(ambient * count),

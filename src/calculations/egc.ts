@@ -28,19 +28,30 @@ export const egcFor = (
 ): { readonly size: Looked<string>; readonly steps: Steps } => {
   const table = egcSize(metal, breakerAmps);
   const word = metal === 'Cu' ? 'copper' : 'aluminum';
-  const first = { say: say.egcTable({ metal: word }), value: table, unit: 'AWG', section: EGC_TABLE[edition].section };
+  const first = {
+    say: say.egcTable({ metal: word, amps: breakerAmps }),
+    value: table,
+    unit: 'AWG',
+    section: EGC_TABLE[edition].section,
+  };
   const ratio = upsizeRatio(awg, upsizedFrom);
   if (table === BEYOND || ratio === 1) return { size: table, steps: [first] };
   const mils = circularMils(table);
   const enlarged = ratio === BEYOND || mils === BEYOND ? BEYOND : sizeOfMils(mils * ratio);
   const size = enlarged !== BEYOND && isSize(awg) && compareSizes(enlarged, awg) > 0 ? awg : enlarged;
   const section = EGC_UPSIZE_RULE[edition].section;
+  const egcRatio = say.egcRatio({ now: Number(circularMils(awg)), before: Number(circularMils(upsizedFrom ?? awg)) });
   return {
     size,
     steps: [
       first,
-      { say: say.egcRatio, value: ratio === BEYOND ? ratio : tidy(ratio), unit: '', section },
-      { say: say.egcUpsized({ metal: word }), value: size, unit: 'AWG', section },
+      { say: egcRatio, value: ratio === BEYOND ? ratio : tidy(ratio), unit: '', section },
+      {
+        say: say.egcUpsized({ metal: word, mils: Number(mils), ratio: Number(ratio) }),
+        value: size,
+        unit: 'AWG',
+        section,
+      },
     ],
   };
 };

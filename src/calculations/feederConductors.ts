@@ -1,5 +1,5 @@
 import type { CableKind, Metal, TempColumn } from '../standards/cable';
-import { DWELLING_RULE, DWELLING_SHARE, dwellingAmpacity } from '../standards/dwellingService';
+import { DWELLING_RULE, dwellingAmpacity } from '../standards/dwellingService';
 import {
   NEXT_SIZE_MOST,
   NEXT_SIZE_RULE,
@@ -11,7 +11,7 @@ import {
 } from '../standards/overcurrent';
 import { SMALL_CONDUCTORS_RULE, smallConductorMost } from '../standards/smallConductors';
 import { BEYOND } from '../standards/source';
-import { CONTINUOUS_SHARE, FEEDER_LOAD_RULE } from '../standards/terminals';
+import { CONTINUOUS_SHARE, FEEDER_DEVICE_RULE, FEEDER_LOAD_RULE, terminalColumns } from '../standards/terminals';
 import { columnLimit } from '../standards/wiringMethods';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
@@ -41,19 +41,28 @@ export interface FeederAnswer {
   readonly outcome: 'holds' | 'fails' | 'cannot be told';
   /** A, at the strictest reading of what is not known. */
   readonly ampacity: number;
+  /** A, with the terminals at their best. */
+  readonly ampacityAtBest: number;
+  /** Column, °C, the ends and the wiring method hold the conductors to at that reading. */
+  readonly column: 60 | 75;
+  /** Load with its continuous part at 125 %, A, and the ampacity before factors that has to carry it. */
+  readonly neededAmps: number;
+  readonly beforeFactors: number;
   /** Largest device, A, at the same reading. */
   readonly breakerMax: number;
+  /** Steps up to the ampacity alone. */
+  readonly carried: Steps;
   readonly steps: Steps;
 }
 
 /** Largest device these conductors may have by 240.4: their ampacity, or the next standard rating where it is none. */
-const deviceMost = (amps: number, f: FeederCase, edition: Edition): { most: number; rounded: boolean } => {
+const deviceMost = (amps: number, f: FeederCase, edition: Edition) => {
   const isStandard = standardSizes(edition).some((size) => Math.abs(size - amps) <= EPS);
   const next = nextStandardSize(amps, edition);
   const mayRound = !isStandard && next !== BEYOND && next <= NEXT_SIZE_MOST;
   const below = standardSizeBelow(amps, edition);
   const most = mayRound ? next : below === BEYOND ? 0 : below;
-  return { most: Math.min(most, smallConductorMost(f.metal, f.awg) ?? most), rounded: mayRound };
+  return { most: Math.min(most, smallConductorMost(f.metal, f.awg) ?? most), rounded: mayRound, isStandard };
 };
 
 /** Largest rating of which the ampacity is 83 %, 100 to 400 A; 0 = none. */
@@ -69,11 +78,12 @@ const reading = (f: FeederCase, usable: number, unadjusted: number, whole: boole
   const needed = tidy(CONTINUOUS_SHARE * f.continuousAmps + f.otherAmps);
   const device = deviceMost(usable, f, edition);
   const dwelling = whole ? dwellingMost(usable, edition) : 0;
-  const carries = unadjusted >= needed - EPS && usable >= load - EPS;
+  const tests = { before: unadjusted >= needed - EPS, after: usable >= load - EPS };
   // 310.12 stands in the place of the load for a feeder with the whole dwelling on it.
   const byDwelling = f.breakerAmps <= dwelling && dwellingAmpacity(f.breakerAmps) !== BEYOND;
-  const holds = f.breakerAmps >= needed - EPS && (byDwelling || (carries && f.breakerAmps <= device.most));
-  return { holds, needed, device, dwelling, breakerMax: Math.max(device.most, dwelling) };
+  const holds =
+    f.breakerAmps >= needed - EPS && (byDwelling || (tests.before && tests.after && f.breakerAmps <= device.most));
+  return { holds, needed, device, dwelling, tests, breakerMax: Math.max(device.most, dwelling) };
 };
 
 /** Do these conductors carry the load and may this device protect them? NEC 215.2, 215.3, 240.4, 310.12, 110.14(C). */
@@ -91,34 +101,79 @@ export const feederConductors = (f: FeederCase, edition: Edition): Result<Feeder
     wholes.map((whole) => reading(f, usable, unadjusted, whole, edition)),
   );
   const strict = readings[0]!;
+  const outcome = readings.every((r) => r.holds) ? 'holds' : readings.some((r) => r.holds) ? 'cannot be told' : 'fails';
   return ok({
-    outcome: readings.every((r) => r.holds) ? 'holds' : readings.some((r) => r.holds) ? 'cannot be told' : 'fails',
+    outcome,
     ampacity: c.usable,
+    ampacityAtBest: c.usableAtBest,
+    column: limit.column === 60 || terminalColumns(f.terminals)[0] === 60 || f.startColumn === 60 ? 60 : 75,
+    neededAmps: strict.needed,
+    beforeFactors: c.unadjusted,
     breakerMax: strict.breakerMax,
-    steps: [...c.steps, ...feederSteps(f, c, strict, edition)],
+    carried: c.steps,
+    steps: [...c.steps, ...feederSteps(f, c, strict, outcome, edition)],
   });
 };
 
-const feederSteps = (f: FeederCase, c: Carried, r: ReturnType<typeof reading>, edition: Edition): Steps => {
-  const load = FEEDER_LOAD_RULE[edition].section;
+const dwellingSteps = (f: FeederCase, amps: number, section: string): Steps => {
+  const least = dwellingAmpacity(f.breakerAmps);
+  if (f.wholeDwelling !== true)
+    return [
+      {
+        say: f.wholeDwelling === false ? say.dwellingNot : say.dwellingUnknown,
+        value: String(f.wholeDwelling),
+        unit: '',
+        section,
+      },
+    ];
+  return least === BEYOND
+    ? [{ say: say.dwellingOutside({ breaker: f.breakerAmps }), value: BEYOND, unit: '', section }]
+    : [
+        {
+          say: say.dwellingShare({ breaker: f.breakerAmps, least: tidy(least), amps }),
+          value: tidy(least),
+          unit: 'A',
+          section,
+        },
+      ];
+};
+
+const feederSteps = (
+  f: FeederCase,
+  c: Carried,
+  r: ReturnType<typeof reading>,
+  outcome: FeederAnswer['outcome'],
+  edition: Edition,
+): Steps => {
+  const section = FEEDER_LOAD_RULE[edition].section;
   const small = smallConductorMost(f.metal, f.awg);
-  const dwellingSection = DWELLING_RULE[edition].section;
+  const { continuousAmps: continuous, otherAmps: other } = f;
+  const load = tidy(continuous + other);
+  const sized = r.device.rounded
+    ? { say: say.nextSize({ amps: c.usable }), section: NEXT_SIZE_RULE[edition].section }
+    : {
+        say: say.standardSize({ amps: c.usable, standard: r.device.isStandard }),
+        section: STANDARD_SIZES_RULE[edition].section,
+      };
   return [
-    { say: say.usable, value: c.usable, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section },
-    { say: say.needed, value: r.needed, unit: 'A', section: load },
-    { say: say.beforeFactors, value: c.unadjusted, unit: 'A', section: load },
-    { say: say.loadItself, value: f.continuousAmps + f.otherAmps, unit: 'A', section: load },
-    ...(f.wholeDwelling === true
-      ? [{ say: say.dwellingShare, value: DWELLING_SHARE, unit: '', section: dwellingSection }]
-      : f.wholeDwelling === 'unknown'
-        ? [{ say: say.dwellingUnknown, value: 'unknown', unit: '', section: dwellingSection }]
-        : []),
-    r.device.rounded
-      ? { say: say.nextSize, value: r.device.most, unit: 'A', section: NEXT_SIZE_RULE[edition].section }
-      : { say: say.standardSize, value: r.device.most, unit: 'A', section: STANDARD_SIZES_RULE[edition].section },
+    ...(load > 0
+      ? [
+          { say: say.needed({ continuous, other }), value: r.needed, unit: 'A', section },
+          { say: say.beforeFactors({ holds: r.tests.before }), value: c.unadjusted, unit: 'A', section },
+          { say: say.loadItself({ continuous, other, holds: r.tests.after }), value: load, unit: 'A', section },
+        ]
+      : []),
+    { ...sized, value: r.device.most, unit: 'A' },
     ...(small === null
       ? []
       : [{ say: say.smallConductor, value: small, unit: 'A', section: SMALL_CONDUCTORS_RULE[edition].section }]),
+    ...dwellingSteps(f, c.usable, DWELLING_RULE[edition].section),
     { say: say.breakerMax, value: r.breakerMax, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section },
+    {
+      say: say.device({ holds: outcome === 'holds', open: outcome === 'cannot be told' }),
+      value: f.breakerAmps,
+      unit: 'A',
+      section: FEEDER_DEVICE_RULE[edition].section,
+    },
   ];
 };

@@ -9,6 +9,7 @@ import {
   FIXED_DEMAND,
   LIGHTING_DEMAND,
   NEUTRAL,
+  OPTIONAL_HEAT,
   type Step,
   SYSTEM_VOLTS,
   UNIT_LOAD,
@@ -29,6 +30,13 @@ export const bySteps = (va: number, steps: readonly Step[]): number => {
   return demand;
 };
 
+/** The parts of a load that fall into each step, VA, without the empty ones. */
+export const partsOf = (va: number, steps: readonly Step[]): { va: number; factor: number }[] =>
+  steps.flatMap((step, i) => {
+    const part = Math.min(va, step.to) - (steps[i - 1]?.to ?? 0);
+    return part > 0 ? [{ va: part, factor: step.factor }] : [];
+  });
+
 /** General lighting and the small-appliance and laundry circuits, VA connected (220.41, 220.52; before 2023 220.12, 220.14(J)). */
 export const generalLoad = (areaFt2: number, circuits: number, edition: Edition): number =>
   areaFt2 * UNIT_LOAD[edition] + circuits * APPLIANCE_CIRCUIT_VA;
@@ -36,9 +44,9 @@ export const generalLoad = (areaFt2: number, circuits: number, edition: Edition)
 /** The same after demand: 3000 VA at 100 %, to 120,000 at 35 %, the rest at 25 % (220.45; before 2023 220.42). */
 export const lightingDemand = (va: number): number => bySteps(va, LIGHTING_DEMAND);
 
-/** Appliances fastened in place: four or more at 75 % (220.53). */
-export const fixedDemand = (fixedVA: readonly number[]): number =>
-  sum(fixedVA) * (fixedVA.length >= FIXED_DEMAND.from ? FIXED_DEMAND.factor : 1);
+/** Share of appliances fastened in place: four or more at 75 % (220.53). */
+export const fixedShare = (count: number): number => (count >= FIXED_DEMAND.from ? FIXED_DEMAND.factor : 1);
+export const fixedDemand = (fixedVA: readonly number[]): number => sum(fixedVA) * fixedShare(fixedVA.length);
 
 /** Dryers: 5000 VA or the nameplate each, then by their number (220.54). */
 export const dryerDemand = (dryerVA: readonly number[]): Looked<number> => {
@@ -89,6 +97,10 @@ export const cookingDemand = (appliances: readonly number[]): Looked<number> => 
 /** Heating or cooling, never both (220.60); from 2023 cooling that is the smaller is compared at 125 %. */
 export const hvacDemand = (heatVA: number, coolVA: number, edition: Edition): number =>
   coolVA >= heatVA ? coolVA : Math.max(heatVA, coolVA * COOLING_COMPARED_AT[edition]);
+
+/** Heating in the optional method, VA: 65 %, with four or more separately controlled units 40 % (220.82(C)). */
+export const optionalHeatShare = (units: number): number =>
+  units >= OPTIONAL_HEAT.manyFrom ? OPTIONAL_HEAT.manyUnits : OPTIONAL_HEAT.fewUnits;
 
 /** Electric vehicle supply: nameplate, from 2023 not less than 7200 VA (220.57). */
 export const evLoad = (evVA: number, edition: Edition): number => (evVA > 0 ? Math.max(evVA, EV_LEAST_VA[edition]) : 0);

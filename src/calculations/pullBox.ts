@@ -33,6 +33,7 @@ export const calcPullBox = (input: CalcInput['pull-box']): Result<CalcOutput, Fa
   const straight = input.pull === 'straight';
   const section = (straight ? PULL_BOX.straight : PULL_BOX.angleOrSplice)[2023].section;
   const largest = Math.max(...input.racewaysIn);
+  const others = [...input.racewaysIn].sort((a, b) => b - a).slice(1);
   const minimumIn = pullBoxMinimum(input.pull, input.racewaysIn);
   const times = straight ? PULL_BOX.straightTimes : PULL_BOX.angleOrSpliceTimes;
   const steps = [
@@ -42,7 +43,7 @@ export const calcPullBox = (input: CalcInput['pull-box']): Result<CalcOutput, Fa
       'in',
       section,
     ),
-    ...(straight ? [] : [step(say.otherEntries(), minimumIn - times * largest, 'in', section)]),
+    ...(straight ? [] : [step(say.otherEntries({ list: others }), minimumIn - times * largest, 'in', section)]),
     step(say.least(), minimumIn, 'in', section),
     ...(straight
       ? []
@@ -58,7 +59,7 @@ export const calcPullBox = (input: CalcInput['pull-box']): Result<CalcOutput, Fa
   ];
   return ok({
     outcome: 'value',
-    figures: { minimumIn },
+    figures: straight ? { minimumIn } : { minimumIn, sameConductorIn: sameConductorSpacing(largest) },
     worked: { id: 'pull-box', value: minimumIn, unit: 'in', steps },
   });
 };

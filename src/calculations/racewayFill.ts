@@ -7,6 +7,7 @@ import { ok, type Result } from '../units/result';
 import { electricalWords as say } from '../words/en/calcElectrical';
 import { EPS, refuse, tidy } from './refuse';
 import type { CalcInput, CalcOutput } from './types';
+import type { Step } from './worked';
 
 /** The input names no code year; the tables were read for this one. */
 const TABLE_EDITION = 2023;
@@ -24,6 +25,7 @@ export const calcRacewayFill = (input: CalcInput['raceway-fill']): Result<CalcOu
 
   let filled = 0;
   let count = 0;
+  const areas: Step[] = [];
   for (const [i, c] of conductors.entries()) {
     const at = `/conductors/${i}`;
     if (!INSULATIONS.includes(c.insulation)) {
@@ -36,6 +38,12 @@ export const calcRacewayFill = (input: CalcInput['raceway-fill']): Result<CalcOu
     if (area === BEYOND)
       return refuse('beyond-table', `${at}/awg`, say.notInTable({ what: `${c.awg} ${c.insulation}`, table }));
     filled += area * c.count;
+    areas.push({
+      say: say.conductorArea({ ...c, each: area }),
+      value: tidy(area * c.count),
+      unit: 'in²',
+      section: table,
+    });
     count += c.count;
   }
   if (count === 0) return refuse('nothing-given', '/conductors', say.noConductors);
@@ -51,9 +59,9 @@ export const calcRacewayFill = (input: CalcInput['raceway-fill']): Result<CalcOu
       value: share,
       unit: '',
       steps: [
-        { say: say.insideArea, value: inside, unit: 'in²', section: sizes },
-        { say: say.conductorsArea, value: tidy(filled), unit: 'in²', section: AREA_TABLE[TABLE_EDITION].section },
-        { say: say.filled, value: share, unit: '', section: fillSection },
+        { say: say.insideArea({ raceway, size: tradeSize }), value: inside, unit: 'in²', section: sizes },
+        ...areas,
+        { say: say.filled({ in2: tidy(filled), inside }), value: share, unit: '', section: fillSection },
         { say: say.fillAllowed({ count, nipple }), value: allowed, unit: '', section: fillSection },
       ],
     },

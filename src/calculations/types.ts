@@ -67,6 +67,12 @@ export interface CalcInput {
     conductors: number;
     ambientF: number;
     upsizedFrom: string | null;
+    /** Touching thermal insulation along its way. */
+    insulated?: boolean;
+    /** Load on the neutral, A; with it the smallest neutral is worked out. */
+    neutralAmps?: number | null;
+    /** Conductors tapped from a larger feeder: the device ahead of it, A, and the length of the tap, ft. */
+    tap?: { ahead: number; feet: number } | null;
   };
   'voltage-drop': {
     volts: number;
@@ -92,6 +98,12 @@ export interface CalcInput {
     wholeDwelling: boolean;
     newHvac: boolean;
     heatVA: number;
+    /** Separately controlled heaters that make it up; 1 where absent. */
+    heatUnits?: number;
+    /** Heat that runs together with a heat pump, VA; 0 where absent. */
+    supplementVA?: number;
+    /** Of the fixed appliances, VA without a neutral; 0 where absent. */
+    fixedNoNeutralVA?: number;
     coolVA: number;
     largestMotorVA: number;
     evVA: number;
@@ -126,6 +138,14 @@ export interface CalcInput {
     holeIn: number | null;
     edgeIn: number | null;
     notchIn: number | null;
+    /** Wood between this hole and the next hole or notch, in. */
+    betweenIn?: number | null;
+    /** Where along the span the notch is; an outer third where absent. */
+    notchAt?: 'outer third' | 'middle third' | 'end';
+    /** The notch is in the edge that is pulled, below in a joist between supports. */
+    notchBelow?: boolean;
+    /** Nominal thickness of the member, in; 2 where absent. */
+    nominalIn?: number;
   };
   bend: { cable: string | null; diameterIn: number | null };
   'raceway-fill': {

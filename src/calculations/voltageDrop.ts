@@ -1,4 +1,4 @@
-import { AC_TABLE, impedance } from '../standards/impedance';
+import { AC_TABLE, acResistance, impedance, reactance } from '../standards/impedance';
 import { isSize } from '../standards/sizes';
 import { BEYOND } from '../standards/source';
 import type { Fault } from '../units/fault';
@@ -27,6 +27,12 @@ export const calcVoltageDrop = (input: CalcInput['voltage-drop']): Result<CalcOu
   const loopFeet = 2 * feetOneWay;
   const dropped = tidy((loopFeet / 1000) * ohms * amps);
   const percent = tidy((100 * dropped) / volts);
+  const parts = {
+    r: Number(acResistance(metal, awg, raceway)),
+    x: Number(reactance(awg, raceway)),
+    cos: powerFactor,
+    sin: tidy(Math.sqrt(Math.max(0, 1 - powerFactor * powerFactor))),
+  };
   return ok({
     outcome: 'value',
     figures: { volts: dropped, percent },
@@ -36,11 +42,12 @@ export const calcVoltageDrop = (input: CalcInput['voltage-drop']): Result<CalcOu
       unit: 'V',
       steps: [
         ohmPerKft === null
-          ? { say: say.ohmTable, value: tidy(ohms), unit: 'ohm/kft', section: table }
-          : { say: say.ohmGiven, value: ohmPerKft, unit: 'ohm/kft', section: OHMS_LAW },
-        { say: say.loop, value: loopFeet, unit: 'ft', section: OHMS_LAW },
-        { say: say.drop, value: dropped, unit: 'V', section: OHMS_LAW },
-        { say: say.dropShare, value: percent, unit: '%', section: NOTES },
+          ? { say: say.ohmTable(parts), value: tidy(ohms), unit: 'Ω/1000 ft', section: table }
+          : { say: say.ohmGiven, value: ohmPerKft, unit: 'Ω/1000 ft', section: OHMS_LAW },
+        { say: say.loop({ feet: feetOneWay }), value: loopFeet, unit: 'ft', section: OHMS_LAW },
+        { say: say.drop({ ohms: tidy(ohms), loop: loopFeet, amps }), value: dropped, unit: 'V', section: OHMS_LAW },
+        { say: say.left, value: tidy(volts - dropped), unit: 'V', section: OHMS_LAW },
+        { say: say.dropShare({ dropped, volts }), value: percent, unit: '%', section: NOTES },
       ],
     },
   });

@@ -6,7 +6,7 @@ import { err, ok, type Result } from '../units/result';
 import { firstFault, schemaProblems } from './faults';
 import { readJson } from './readJson';
 
-/** The shapes of the pocket calculations' inputs: checked once, at the border. Every key is there, none besides. */
+/** The shapes of the pocket calculations' inputs: checked once, at the border. Every key the contract names is there, none unknown. */
 
 const MOST = 10_000_000; // far beyond any house, and no product of two of them leaves the range of a number
 const any = z.number().min(-MOST).max(MOST);
@@ -63,6 +63,9 @@ const inputs = {
     conductors: count,
     ambientF: any,
     upsizedFrom: text.nullable(),
+    insulated: z.boolean().exactOptional(),
+    neutralAmps: none.nullable().exactOptional(),
+    tap: z.strictObject({ ahead: some, feet: none }).nullable().exactOptional(),
   }),
   'voltage-drop': z.strictObject({
     volts: some,
@@ -88,6 +91,9 @@ const inputs = {
     wholeDwelling: z.boolean(),
     newHvac: z.boolean(),
     heatVA: none,
+    heatUnits: count.exactOptional(),
+    supplementVA: none.exactOptional(),
+    fixedNoNeutralVA: none.exactOptional(),
     coolVA: none,
     largestMotorVA: none,
     evVA: none,
@@ -122,6 +128,10 @@ const inputs = {
     holeIn: none.nullable(),
     edgeIn: any.nullable(),
     notchIn: none.nullable(),
+    betweenIn: none.nullable().exactOptional(),
+    notchAt: z.enum(['outer third', 'middle third', 'end']).exactOptional(),
+    notchBelow: z.boolean().exactOptional(),
+    nominalIn: some.exactOptional(),
   }),
   bend: z.strictObject({ cable: text.nullable(), diameterIn: some.nullable() }),
   'raceway-fill': z.strictObject({

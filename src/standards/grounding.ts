@@ -22,6 +22,9 @@ export const EGC_UPSIZE_RULE: ByEdition<Source> = nec('250.122(B)');
 /** The EGC need not be larger than the circuit's own conductors. */
 export const EGC_MOST_RULE: ByEdition<Source> = nec('250.122(A)');
 
+/** The neutral of a feeder is not smaller than its EGC. */
+export const FEEDER_NEUTRAL_RULE: ByEdition<Source> = nec('215.2', 'memory');
+
 /** EGC size for a device of `breakerAmps`: the first row that reaches it. */
 export const egcSize = (metal: Metal, breakerAmps: number): Looked<string> =>
   EGC_SIZES.find((row) => breakerAmps <= row.toAmps)?.[metal] ?? BEYOND;

@@ -68,6 +68,9 @@ export const COOKING_RULE = article('Table 220.55', 'Table 220.55', 'Table 120.5
 export const EV_LEAST_VA: ByEdition<number> = { 2017: 0, 2020: 0, 2023: 7200, 2026: 7200 };
 export const EV_RULE = article('220.14(A)', '220.57', '120.57', 'one source');
 
+/** The load of a feeder: the sum of what it supplies, after the demand factors allowed. */
+export const SUM_RULE = article('220.40', '220.40', '120.40', 'memory');
+
 /** Heat and cooling do not run together: the larger. */
 export const NONCOINCIDENT_RULE = article('220.60', '220.60', '120.60');
 /** Cooling that is not the larger is compared at this share of itself. */
@@ -82,8 +85,10 @@ export const NEUTRAL_RULE = article('220.61', '220.61', '120.61');
 /** Whole-dwelling methods: the first part at 100 %, the rest at 40 %. */
 export const OPTIONAL_FIRST_VA: ByEdition<number> = { 2017: 10_000, 2020: 10_000, 2023: 10_000, 2026: 8000 };
 export const OPTIONAL_REST = 0.4;
-/** Share of heating in the optional method: fewer than four separately controlled units. */
-export const OPTIONAL_HEAT = 0.65;
+/** Share of heating in the optional method, by the number of separately controlled units: 220.82(C). */
+export const OPTIONAL_HEAT = { fewUnits: 0.65, manyFrom: 4, manyUnits: 0.4 } as const;
+/** Heat that runs together with a heat pump counts at this share beside it: 220.82(C)(4), as the annex example reads it. */
+export const OPTIONAL_SUPPLEMENT = 0.65;
 export const OPTIONAL_RULE = article('220.82', '220.82', '120.82');
 export const EXISTING_FIRST_VA: ByEdition<number> = everyEdition(8000);
 export const EXISTING_REST = 0.4;

@@ -1,5 +1,12 @@
 const shown = (n: number): string => String(Math.round(n * 1000) / 1000);
 
+const FRACTIONS: readonly (readonly [share: number, text: string])[] = [
+  [1 / 6, 'one sixth'],
+  [1 / 4, 'one quarter'],
+];
+const fraction = (share: number): string =>
+  FRACTIONS.find(([of]) => Math.abs(of - share) < 1e-9)?.[1] ?? `${shown(100 * share)} %`;
+
 /** Sentences of the mechanical pocket calculations: steps of the working, and what was wrong with an input. */
 export const calcMechanicalWords = {
   expectedNumber: (v: { min: number; max: number; above: number | null; whole: boolean }) =>
@@ -25,67 +32,90 @@ export const calcMechanicalWords = {
   beyondVolts: (v: { volts: number }) => `Expected at most ${v.volts} volts to ground.`,
   leftRight: () => 'Expected the far side not before the near side.',
 
-  conductorsCount: (v: { awg: string; count: number }) => `${v.count} conductor(s) of ${v.awg} AWG, one allowance each`,
-  groundsCount: (v: { awg: string; count: number; allowances: number }) =>
-    `${v.count} EGC(s), the largest ${v.awg} AWG: ${shown(v.allowances)} allowance(s)`,
-  clampsCount: (v: { awg: string }) => `clamps inside the box: one allowance of the largest conductor, ${v.awg} AWG`,
-  fittingsCount: (v: { awg: string; count: number }) =>
-    `${v.count} support fitting type(s): one allowance each of the largest conductor, ${v.awg} AWG`,
-  yokesCount: (v: { awg: string; count: number }) => `${v.count} device yoke(s) on ${v.awg} AWG: two allowances each`,
-  fillSum: () => 'volume needed',
-  boxGiven: () => 'volume of the box',
-  equalIsEnough: () => 'the box holds it when its volume is not less than the volume needed',
+  conductorsCount: (v: { awg: string; count: number; each: number }) =>
+    `Conductors: ${v.count} of ${v.awg} AWG × ${shown(v.each)} in³`,
+  groundsCount: (v: { awg: string; count: number; allowances: number; each: number }) =>
+    `Equipment grounds: ${v.count} together count ${shown(v.allowances)} × ${shown(v.each)} in³, by the largest, ${v.awg} AWG`,
+  clampsCount: (v: { awg: string; each: number }) =>
+    `Clamps inside, all together: 1 × ${shown(v.each)} in³, by the largest conductor, ${v.awg} AWG`,
+  fittingsCount: (v: { awg: string; count: number; each: number }) =>
+    `Support fittings: ${v.count} kind${v.count === 1 ? '' : 's'} × ${shown(v.each)} in³, by the largest conductor, ${v.awg} AWG`,
+  yokesCount: (v: { awg: string; count: number; each: number }) =>
+    `Devices: ${v.count} yoke${v.count === 1 ? '' : 's'} on ${v.awg} AWG, two each: ${2 * v.count} × ${shown(v.each)} in³`,
+  fillSum: (v: { parts: readonly number[] }) =>
+    v.parts.length > 1 ? `Volume needed: ${v.parts.map(shown).join(' + ')}` : 'Volume needed',
+  boxGiven: (v: { fits: boolean }) =>
+    v.fits
+      ? 'Volume of the box: not less than needed, so it holds them'
+      : 'Volume of the box: less than needed, so it does not hold them',
 
-  areaOf: (v: { awg: string; insulation: string; count: number }) =>
-    `${v.count} conductor(s) of ${v.awg} ${v.insulation}`,
-  conductorShareStep: () => 'conductors as a share of the section',
-  totalShareStep: () => 'conductors, splices and taps as a share of the section',
+  areaOf: (v: { awg: string; insulation: string; count: number; each: number }) =>
+    `Conductors: ${v.count} of ${v.awg} ${v.insulation} × ${v.each} in²`,
+  conductorShareStep: (v: { in2: number; sectionIn2: number }) =>
+    `Conductors as a share of the section: ${shown(v.in2)} ÷ ${shown(v.sectionIn2)} in²`,
+  totalShareStep: (v: { in2: number; splicesIn2: number; sectionIn2: number }) =>
+    `With splices and taps: (${shown(v.in2)} + ${shown(v.splicesIn2)}) ÷ ${shown(v.sectionIn2)} in²`,
 
-  shareMost: () => 'of which at most',
+  shareMost: () => 'Of it at most',
 
   straightPull: (v: { times: number; largest: number }) =>
-    `straight pull: ${v.times} times the largest trade size, ${shown(v.largest)} in`,
+    `Straight pull: ${v.times} × the largest trade size, ${v.times} × ${shown(v.largest)} in`,
   anglePull: (v: { times: number; largest: number }) =>
-    `angle pull, U pull or splice: ${v.times} times the largest trade size, ${shown(v.largest)} in`,
-  otherEntries: () => 'plus the other entries of the same row',
+    `Angle pull, U pull or splice: ${v.times} × the largest trade size, ${v.times} × ${shown(v.largest)} in`,
+  otherEntries: (v: { list: readonly number[] }) =>
+    v.list.length > 0
+      ? `The other entries of the same row: ${v.list.map(shown).join(' + ')}`
+      : 'No other entry in the same row',
   sameConductorSpacing: (v: { times: number }) =>
-    `between the two entries of the same conductor: ${v.times} times the larger trade size`,
-  cableEntries: () => 'for a cable, the trade size of the raceway its conductors would need',
-  least: () => 'not less than',
+    `Between the two entries of the same conductor: ${v.times} × the larger trade size`,
+  cableEntries: () => 'A cable counts as the trade size of the raceway its conductors would need',
+  least: () => 'Distance to the opposite wall, not less than',
 
-  bendNotSpecified: (v: { awg: string }) => `no bending space is set for ${v.awg}`,
+  bendNotSpecified: (v: { awg: string }) => `No bending space is set for ${v.awg} AWG`,
   bendRow: (v: { awg: string; wires: number; wall: string }) =>
-    `${v.awg}, ${v.wires} wire(s) on one terminal, ${v.wall === 'side' ? 'leaving through a wall beside or behind it' : 'leaving through the wall opposite the terminal'}`,
+    `Table row of ${v.awg}, ${v.wires === 1 ? 'one wire' : `${v.wires} wires`} on the terminal, ${v.wall === 'side' ? 'leaving through a wall beside or behind it' : 'leaving through the wall opposite the terminal'}`,
 
-  largestHole: (v: { share: string }) => `largest hole: ${v.share} of the actual depth`,
-  woodAtEdge: () => 'wood between hole and edge, at least',
-  deepestNotch: () => 'deepest notch in the outer thirds of the span',
-  deepestEndNotch: () => 'deepest notch at the end of the member',
-  nailPlate: () => 'cable hole closer than this to the nail face: steel plate',
-  holeGiven: () => 'hole',
-  edgeGiven: () => 'wood at the nearer edge',
-  noEdgeGiven: () => 'the most wood that hole can leave at both edges',
-  notchGiven: () => 'notch, taken as in the outer thirds of the span and not at an end',
+  largestHole: (v: { share: string; depthIn: number }) =>
+    `Largest hole: ${v.share} of the actual depth of ${shown(v.depthIn)} in`,
+  woodAtEdge: () => 'Wood left between hole and edge, at least',
+  deepestNotch: (v: { share: number; depthIn: number }) =>
+    `Deepest notch in the outer thirds of the span: ${fraction(v.share)} of ${shown(v.depthIn)} in`,
+  deepestEndNotch: (v: { share: number; depthIn: number }) =>
+    `Deepest notch at the end of the member: ${fraction(v.share)} of ${shown(v.depthIn)} in`,
+  nailPlate: () => 'A cable hole closer than this to the nail face takes a steel plate',
+  holeGiven: () => 'Hole',
+  edgeGiven: () => 'Wood at the nearer edge',
+  noEdgeGiven: () => 'The most wood that hole can leave at both edges',
+  notchGiven: () => 'Notch',
+  notchInStud: () => 'A notch in a stud may be as deep as',
+  notchAtEnd: () => 'At the end of the joist it may be as deep as',
+  notchMiddle: () => 'In the middle third of the span no notch is allowed',
+  notchPulled: (v: { from: number }) =>
+    `On the side that is pulled, a joist of ${shown(v.from)} in nominal or thicker takes a notch only at its ends`,
+  notchOuter: () => 'In an outer third of the span it may be as deep as',
+  betweenLeast: () => 'Wood left to the next hole or notch, at least',
+  betweenGiven: () => 'Wood to the next hole or notch',
 
-  diameterOf: (v: { name: string }) => `outside diameter of ${v.name}, the larger one if flat`,
-  diameterGiven: () => 'outside diameter as given',
-  diameterNotKnown: (v: { name: string }) => `no outside diameter is on file for ${v.name}: measure it`,
-  timesDiameter: (v: { times: number }) => `${v.times} times the diameter, to the inside of the bend`,
+  diameterOf: (v: { name: string }) => `Outside diameter of ${v.name}, the larger one if flat`,
+  diameterGiven: () => 'Outside diameter as given',
+  diameterNotKnown: (v: { name: string }) => `No outside diameter is on file for ${v.name}: measure it`,
+  timesDiameter: (v: { times: number; diameter: number }) =>
+    `Least radius to the inside of the bend: ${v.times} × ${shown(v.diameter)} in`,
 
-  depthNeeded: (v: { volts: number }) => `clear depth in front at ${v.volts} V to ground`,
-  depthByOpposite: () => 'the depth depends on what stands opposite: live parts or a grounded surface',
-  depthFound: () => 'clear depth found',
-  widthNeeded: () => 'clear width: the larger of 30 in and the equipment; need not be centered',
-  widthFound: () => 'clear width found, from the first thing on the left to the first on the right',
-  heightNeeded: () => 'headroom: the larger of 78 in and the top of the equipment',
-  heightFound: () => 'headroom found',
+  depthNeeded: (v: { volts: number }) => `Clear depth asked for in front, at ${v.volts} V to ground`,
+  depthByOpposite: () => 'The depth depends on what stands opposite: live parts or a grounded surface',
+  depthFound: () => 'Clear depth found',
+  widthNeeded: () => 'Clear width asked for: the larger of 30 in and the equipment; it need not be centered',
+  widthFound: () => 'Clear width found, from the first thing on the left to the first on the right',
+  heightNeeded: () => 'Headroom asked for: the larger of 78 in and the top of the equipment',
+  heightFound: () => 'Headroom found',
   headroomException: () =>
-    'existing dwelling and not over 200 A: less headroom is allowed by the words; confirm with the inspector for a new spot',
-  handleNeeded: () => 'center of the highest breaker handle, at its highest, at most',
-  handleFound: () => 'handle found',
+    'Existing dwelling and not over 200 A: less headroom is allowed by the words; confirm with the inspector for a new spot',
+  handleNeeded: () => 'Center of the highest breaker handle, at its highest, at most',
+  handleFound: () => 'Handle found',
 
-  zoneFoot: () => "zone: the equipment's own width and depth",
-  zoneTop: () => 'up to 6 ft above the equipment or the structural ceiling, whichever is lower',
+  zoneFoot: () => "Zone: the equipment's own width and depth",
+  zoneTop: () => 'Its top: 6 ft above the equipment or the structural ceiling, whichever is lower',
   thingInZone: (v: { inside: boolean }) =>
-    v.inside ? 'the thing reaches into the zone' : 'the thing stays out of the zone',
+    v.inside ? 'The thing reaches into the zone' : 'The thing stays out of the zone',
 } as const;

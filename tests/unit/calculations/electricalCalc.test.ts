@@ -13,8 +13,8 @@ import { SIZES } from '../../../src/standards/sizes';
 import type { Fault } from '../../../src/units/fault';
 import type { Result } from '../../../src/units/result';
 import { EDITIONS } from '../../../src/units/types';
+import { figuresOf } from '../../support/figures';
 import { random } from '../../support/random';
-import { figuresOf } from '../../support/worked';
 
 const ampacityInput: CalcInput['ampacity'] = {
   edition: 2020,

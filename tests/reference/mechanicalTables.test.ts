@@ -2,33 +2,17 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { boringLimits } from '../../src/calculations/boring';
-import { calcBoxFill } from '../../src/calculations/boxFill';
 import { supportCount } from '../../src/calculations/supports';
 import { BORING } from '../../src/standards/boring';
 import { type BoxColumn, type BoxShape, standardBox } from '../../src/standards/boxes';
-import { conductorVolume, groundAllowances } from '../../src/standards/boxVolumes';
 import type { Cable } from '../../src/standards/cable';
-import { cableDiameter, NM_JACKET_COLOR } from '../../src/standards/cableDimensions';
+import { cableDiameter } from '../../src/standards/cableDimensions';
 import { LUMBER } from '../../src/standards/framing';
-import { PULL_BOX } from '../../src/standards/pullBox';
-import { supportRule } from '../../src/standards/supports';
-import { SOCKET_LB_IN, torqueFor } from '../../src/standards/torque';
-import { ELECTRICIAN_WAGE } from '../../src/standards/wages';
+import { torqueFor } from '../../src/standards/torque';
 import { wireBendingSpace } from '../../src/standards/wireBending';
-import { depthRow } from '../../src/standards/workingSpace';
 
 const read = <T>(file: string): T =>
   JSON.parse(readFileSync(join(import.meta.dirname, 'published', file), 'utf8')) as T;
-
-interface Assertion {
-  readonly assertion: string;
-  readonly file: string;
-  readonly expected: unknown;
-}
-// Source of every figure: the table file the assertion names, with its NEC, IRC, UL or BLS section inside.
-const { assertions } = read<{ assertions: Assertion[] }>('99_spot_checks.json');
-/** The mechanical tables; the electrical ones have their own runner. */
-const OURS = /^(06|08|09[ab]|10|12|13)_/;
 
 const cable = (over: Partial<Cable>): Cable => ({
   kind: 'NM',
@@ -41,61 +25,6 @@ const cable = (over: Partial<Cable>): Cable => ({
   ...over,
 });
 const ft = (inches: number) => inches / 12;
-const thousandths = (x: number) => Math.round(x * 1000) / 1000;
-const volume = (shape: BoxShape, size: string) => standardBox(shape, size)?.volumeIn3;
-/** Most conductors of one size that the pocket calculation lets into a box. */
-const mostByVolume = (awg: string, boxIn3: number): number => {
-  const holds = (count: number) => {
-    const answer = calcBoxFill({
-      edition: 2023,
-      conductors: [{ awg, count }],
-      grounds: [],
-      deviceYokes: [],
-      clamps: false,
-      fittings: 0,
-      boxIn3,
-    });
-    return answer.ok && answer.value.outcome === 'holds';
-  };
-  let count = 0;
-  while (holds(count + 1)) count++;
-  return count;
-};
-
-/** What the product answers to each assertion. */
-const answers: Readonly<Record<string, () => unknown>> = {
-  'Cu 12 AWG box volume = 2.25 in3': () => conductorVolume('12'),
-  '6 AWG box volume = 5.00 in3': () => conductorVolume('6'),
-  '4-11/16 x 2-1/8 square = 42.0 in3': () => volume('square', '4-11/16 x 2-1/8'),
-  '4 x 2-1/8 square = 30.3 in3': () => volume('square', '4 x 2-1/8'),
-  '4 x 1-1/2 square holds 9 x 12 AWG': () => mostByVolume('12', volume('square', '4 x 1-1/2')!),
-  '4-11/16 x 1-1/4 square = 25.5 in3': () => volume('square', '4-11/16 x 1-1/4'),
-  '3 x 2 x 3-1/2 device = 18.0 in3': () => volume('device', '3 x 2 x 3-1/2'),
-  '4 x 1-1/4 octagon, 8 AWG by volume = 4 (printed 5)': () => mostByVolume('8', volume('octagon-round', '4 x 1-1/4')!),
-  'Straight pull multiplier = 8': () => PULL_BOX.straightTimes,
-  'Fifth and later EGCs count 0.25 each': () => groundAllowances(2023, 5) - groundAllowances(2023, 4),
-  '4/0 side wire-bending space = 4 in.': () => wireBendingSpace('4/0', 1, 'side'),
-  '4/0 opposite-wall bending space = 7 in.': () => wireBendingSpace('4/0', 1, 'opposite'),
-  'Working space depth 0-150 V = 3 ft, condition 3': () => ft(depthRow(120)!.depthIn[2]),
-  'Working space depth 151-600 V condition 2 = 3.5 ft': () => ft(depthRow(277)!.depthIn[1]),
-  '2x10 actual depth = 9.25 in.': () => LUMBER['2x10']?.depthIn,
-  '2x8 max hole = 2.417 in.': () => thousandths(boringLimits('joist', LUMBER['2x8']!.depthIn)!.maxHoleIn),
-  'Joist hole edge distance = 2 in.': () => boringLimits('joist', 9.25)?.minEdgeIn,
-  'NM 12/2 major diameter about 0.422 in.': () => cableDiameter(cable({}))?.majorIn,
-  'NM 10 AWG jacket orange (convention)': () => NM_JACKET_COLOR['10'],
-  'SER 2-2-2-4 about 0.895 in.': () => cableDiameter(cable({ kind: 'SE-R', size: '2', metal: 'Al', hots: 2 }))?.majorIn,
-  'Staple interval 4.5 ft': () => ft(supportRule('NM').apartIn),
-  'Electricians median wage May 2023 = 29.61 USD/h': () =>
-    ELECTRICIAN_WAGE.find((w) => w.period === 'May 2023')?.medianPerHour,
-  'Hex split-bolt 2 AWG = 275 lbf-in': () => torqueFor({ awg: '2', screw: 'hex split-bolt' })?.lbIn,
-  'Hex other connector 3/0-4/0 = 250 lbf-in': () => torqueFor({ awg: '4/0', screw: 'hex, other' })?.lbIn,
-  'Socket 1/4 in. = 200 lbf-in': () => SOCKET_LB_IN['1/4'],
-};
-
-test.each(assertions.filter((a) => OURS.test(a.file)))('$assertion', ({ assertion, expected }) => {
-  expect(answers[assertion], 'no product function answers this assertion').toBeDefined();
-  expect(answers[assertion]!()).toEqual(expected);
-});
 
 // Whole tables against the copies, cell by cell, so that a typing error in one of our rows is found.
 test('box table: every volume and printed count (Table 314.16(A), file 06)', () => {
