@@ -14,8 +14,11 @@ export const figureWidth = ({ from, to }: Pick<Dimension, 'from' | 'to'>): numbe
   return text.replace(/ \d+\/\d+/, '00').length * FIGURE * DIMENSION_SIZE;
 };
 
-/** Where a dimension has its line and its figure on the paper, so that nothing is written over them. */
-export const dimensionBoxes = (dimension: Dimension, { to, scale }: Paper): Box[] => {
+/** Where a dimension's line runs on the paper, and where its figure stands. */
+const laid = (
+  dimension: Dimension,
+  { to, scale }: Paper,
+): { readonly line: readonly [Pt, Pt]; readonly figure: Box } => {
   const [a, b] = [to(dimension.from), to(dimension.to)];
   const long = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
   const u: Pt = [(b[0] - a[0]) / long, (b[1] - a[1]) / long];
@@ -31,5 +34,14 @@ export const dimensionBoxes = (dimension: Dimension, { to, scale }: Paper): Box[
     long < wide
       ? beside(dimension.beyond === 'to' ? B : A, (dimension.beyond === 'to' ? 1 : -1) * (wide / 2 + 8))
       : [(A[0] + B[0]) / 2, (A[1] + B[1]) / 2];
-  return [...alongLine(A, B), boxAt(middle[0] + n[0] * 6, middle[1] + n[1] * 6, w, h)];
+  return { line: [A, B], figure: boxAt(middle[0] + n[0] * 6, middle[1] + n[1] * 6, w, h) };
+};
+
+/** Where its figure stands: nothing may run through it. */
+export const dimensionFigure = (dimension: Dimension, paper: Paper): Box => laid(dimension, paper).figure;
+
+/** Where a dimension has its line and its figure on the paper, so that nothing is written over them. */
+export const dimensionBoxes = (dimension: Dimension, paper: Paper): Box[] => {
+  const { line, figure } = laid(dimension, paper);
+  return [...alongLine(...line), figure];
 };

@@ -32,18 +32,24 @@ const partedBy = (a: readonly Pt[], b: readonly Pt[]): boolean =>
     return of.from >= other.to - TOUCH || other.from >= of.to - TOUCH;
   });
 
-/** Tells on whose ground a box of the paper lies, for the name of the thing with that id. */
-export const groundsOf = (drawing: Drawing, { to }: Paper): ((id: Id, box: Box) => Ground) => {
+/**
+ * Tells on whose ground a box of the paper lies, for the name of the thing with that id. In the wall drawing a thing in
+ * a corner is drawn on both walls: its own ground is then the outline the name is about, where its thin line leads.
+ */
+export const groundsOf = (drawing: Drawing, { to }: Paper): ((id: Id, lead: Pt | null, box: Box) => Ground) => {
   const outlines = drawing.items.flatMap((item) =>
     item.item === 'line' && item.closed && item.stroke !== null && OF_THINGS.includes(item.layer)
       ? [{ id: item.id, points: item.points.map(to) }]
       : [],
   );
-  return (id, box) => {
+  return (id, lead, box) => {
     const block = corners(box);
+    const about = lead && to(lead);
+    const isOwn = (o: { readonly id: Id; readonly points: readonly Pt[] }) =>
+      o.id === id && (about === null || insideOrOn(about, o.points));
     const under = outlines.filter(({ points }) => !partedBy(block, points) && !partedBy(points, block));
-    const shared = under.some((o) => o.id !== id);
-    if (under.some((o) => o.id === id && block.every((p) => insideOrOn(p, o.points))))
+    const shared = under.some((o) => !isOwn(o));
+    if (under.some((o) => isOwn(o) && block.every((p) => insideOrOn(p, o.points))))
       return shared ? 'own, shared' : 'own';
     return shared ? 'another' : 'outside';
   };

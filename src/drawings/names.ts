@@ -46,7 +46,7 @@ export const nameRoom = (area: Area, small: boolean): Label => {
         ? []
         : [quiet(after.cover !== now.cover || after.use !== now.use ? say.after({ cover }) : cover, 'ink-3')]),
     ],
-    rank: 4,
+    rank: 0,
     must: true,
     lead: null,
     places: roomPlaces(area),

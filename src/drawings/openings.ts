@@ -72,3 +72,7 @@ export const drawOpenings = (site: Site): (Line | Arc)[] =>
         ...drawLeaf(opening, face, thickness),
       ];
     });
+
+/** The ends of door leaves standing open: a door that opens outward reaches beyond the walls. */
+export const sweptBy = (site: Site): readonly Pt[] =>
+  drawOpenings(site).flatMap((item) => (item.item === 'line' && !item.closed ? item.points : []));

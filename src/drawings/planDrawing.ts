@@ -11,7 +11,7 @@ import { drawMarks } from './marks';
 import { drawNames } from './names';
 import { drawBoxes, drawLimits, drawNewFeeder, drawNewPanel, drawOneRun, drawRoutes, tagRows } from './newWork';
 import { drawOldFeeder, drawOldPanels, drawOldRuns } from './oldWork';
-import { drawOpenings } from './openings';
+import { drawOpenings, sweptBy } from './openings';
 import { drawSpaces } from './spaces';
 import { drawThings } from './things';
 import { drawOutline, drawPartitions, wallQuads } from './walls';
@@ -64,6 +64,6 @@ export const planDrawing = (
   }
   return {
     items: inOrder(items),
-    extent: bounds(wallQuads(site).flatMap((w) => w.quad)),
+    extent: bounds([...wallQuads(site).flatMap((w) => w.quad), ...sweptBy(site)]),
   };
 };

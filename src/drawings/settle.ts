@@ -1,8 +1,8 @@
 import type { Pt } from '../units/types';
-import { dimensionBoxes } from './dimensionBoxes';
+import { dimensionBoxes, dimensionFigure } from './dimensionBoxes';
 import { type Ground, groundsOf } from './grounds';
 import type { Drawing, Label, LabelPlace, Line, Mark } from './items';
-import { type Box, boxAt, inkBoxes, type Paper, shared } from './paper';
+import { alongLine, type Box, boxAt, inkBoxes, type Paper, shared } from './paper';
 
 /** Lettering or a mark with its place found: its middle on the paper, and the thin line to what it is about. */
 export interface Placed<T> {
@@ -48,6 +48,11 @@ const ON_GROUND: Readonly<Record<Ground, number>> = { own: 0, outside: 12, 'own,
 const TOO_MUCH_INK = 110;
 /** Fine lines inside a thing disturb lettering less than its edge. */
 const FINE = 0.25;
+/** A thin line through lettering or a figure makes both unreadable; over another thin line it only confuses. */
+const THROUGH_TEXT = 30;
+const THROUGH_LEADER = 1.5;
+/** Where the panel's corners are, its grips are. */
+const GRIP_AIR = 14;
 /** So many marks of one spot stand in a row, under one leader. */
 const MARKS_IN_ROW = 4;
 
@@ -110,7 +115,16 @@ const bySpot = (drawing: Drawing): Mark[][] => {
   return [...groups.values()];
 };
 
-const leaderTo = (box: Box, target: Pt | null): readonly [Pt, Pt] | null => {
+type Leader = readonly [from: Pt, to: Pt];
+/** A place tried for lettering or marks, with the thin line it would need. */
+interface Try {
+  readonly box: Box;
+  readonly ground: Ground;
+  readonly leader: Leader | null;
+  readonly worse: number;
+}
+
+const leaderTo = (box: Box, target: Pt | null): Leader | null => {
   if (target === null) return null;
   const near: Pt = [
     Math.min(Math.max(target[0], box.x + 3), box.x + box.w - 3),
@@ -130,10 +144,32 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
       const weight = CROSSING[item.layer];
       if (item.item !== 'line' || weight === undefined) return [];
       const fine = item.stroke?.weight === 'thin' || item.stroke?.weight === 'hair' ? FINE : 1;
-      return inkBoxes(item, to).map((box) => ({ box, weight: weight * fine }));
+      const grips = item.layer === 'new work' && item.closed ? item.points.map(to) : [];
+      return [...inkBoxes(item, to), ...grips.map(([x, y]) => boxAt(x, y, GRIP_AIR, GRIP_AIR))].map((box) => ({
+        box,
+        weight: weight * fine,
+      }));
     }),
   );
-  const taken: Box[] = drawing.items.flatMap((item) => (item.item === 'dimension' ? dimensionBoxes(item, paper) : []));
+  const dimensions = drawing.items.filter((item) => item.item === 'dimension');
+  const taken: Box[] = dimensions.flatMap((item) => dimensionBoxes(item, paper));
+  /** What is read: no thin line may run through it. */
+  const read: Box[] = dimensions.map((item) => dimensionFigure(item, paper));
+  const leaders: Box[] = [];
+  const through = (b: Box) => leaders.reduce((n, t) => n + shared(b, t), 0);
+  const crossed = (leader: Leader | null): number =>
+    leader === null
+      ? 0
+      : alongLine(...leader).reduce(
+          (n, step) =>
+            n + read.reduce((m, t) => m + shared(step, t), 0) * THROUGH_TEXT + through(step) * THROUGH_LEADER,
+          0,
+        );
+  const keep = (box: Box, leader: Leader | null): void => {
+    taken.push(box);
+    read.push(box);
+    if (leader) leaders.push(...alongLine(...leader));
+  };
   const lost = (b: Box) =>
     Math.max(0, 2 - b.x) +
     Math.max(0, 2 - b.y) +
@@ -141,10 +177,24 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
     Math.max(0, b.y + b.h - paper.height + 2);
   const overlap = (b: Box) => taken.reduce((n, t) => n + shared(b, t), 0);
   const groundOf = groundsOf(drawing, paper);
-  const best = (tries: readonly { readonly box: Box; readonly worse: number }[]): Box =>
-    tries
-      .map(({ box, worse }) => ({ box, cost: overlap(box) * 20 + lost(box) * 400 + ink(box) + worse }))
-      .reduce((a, b) => (b.cost < a.cost ? b : a)).box;
+  /** The best of the places tried, the first of equals. What a thin line crosses is reckoned only where it can matter. */
+  const best = (tries: readonly Try[]): Try => {
+    let found: Try | null = null;
+    let least = Infinity;
+    for (const one of tries) {
+      const { box, leader, worse } = one;
+      const plain = overlap(box) * 20 + lost(box) * 400 + ink(box) + worse;
+      if (plain >= least) continue;
+      const cost = plain + crossed(leader) + through(box) * THROUGH_TEXT;
+      if (cost >= least) continue;
+      least = cost;
+      found = one;
+    }
+    return found ?? tries[0]!;
+  };
+
+  const fits = ({ box, ground }: Try): boolean =>
+    ground !== 'another' && overlap(box) <= 1 && lost(box) === 0 && ink(box) <= TOO_MUCH_INK;
 
   const place = (which: (label: Label) => boolean) =>
     drawing.items
@@ -154,39 +204,40 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
       .flatMap(({ label }): Placed<Label>[] => {
         const { w, h } = blockSize(label);
         if (label.within !== undefined && w > label.within * paper.scale) return [];
-        const box = best(
-          label.places.map((place, k) => {
-            const [x, y] = center(place, to, w, h);
-            const at = boxAt(x, y, w, h);
-            return { box: at, worse: k * 2 + (label.ofThing ? ON_GROUND[groundOf(label.id, at)] : 0) };
-          }),
-        );
-        const ground = label.ofThing ? groundOf(label.id, box) : 'outside';
-        if (!label.must && (overlap(box) > 1 || lost(box) > 0 || ink(box) > TOO_MUCH_INK || ground === 'another'))
-          return [];
-        taken.push(box);
-        const lead = (ground === 'outside' || ground === 'another') && label.lead ? to(label.lead) : null;
-        return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader: leaderTo(box, lead) }];
+        const tries = label.places.map((place, k): Try => {
+          const [x, y] = center(place, to, w, h);
+          const box = boxAt(x, y, w, h);
+          const ground = label.ofThing ? groundOf(label.id, label.lead, box) : 'outside';
+          const lead = (ground === 'outside' || ground === 'another') && label.lead ? to(label.lead) : null;
+          const worse = k * 2 + (label.ofThing ? ON_GROUND[ground] : 0);
+          return { box, ground, leader: leaderTo(box, lead), worse };
+        });
+        const fit = label.must ? tries : tries.filter(fits);
+        if (fit.length === 0) return [];
+        const { box, leader } = best(fit);
+        keep(box, leader);
+        return [{ of: label, x: box.x + w / 2, y: box.y + h / 2, leader }];
       });
-  // names of walls have one place only, and are lettered before anything else
+  // names of walls have one place only and those of rooms only their room: they are lettered before anything else
   const names = place((label) => label.rank === 0);
   const marks = bySpot(drawing).flatMap((group): Placed<Mark>[] => {
     const spot = to(group[0]!.at);
     const columns = Math.min(group.length, MARKS_IN_ROW);
     const w = columns * MARK_HALF * 2;
     const h = Math.ceil(group.length / MARKS_IN_ROW) * MARK_HALF * 2;
-    const box = best(
-      around(spot, w, h).map((p) => ({
-        box: boxAt(p[0], p[1], w, h),
-        worse: Math.hypot(p[0] - spot[0], p[1] - spot[1]) * 1.5,
-      })),
+    const { box, leader } = best(
+      around(spot, w, h).map((p) => {
+        const at = boxAt(p[0], p[1], w, h);
+        const worse = Math.hypot(p[0] - spot[0], p[1] - spot[1]) * 1.5;
+        return { box: at, ground: 'outside', leader: leaderTo(at, spot), worse };
+      }),
     );
-    taken.push(box);
+    keep(box, leader);
     return group.map((mark, k) => ({
       of: mark,
       x: box.x + ((k % MARKS_IN_ROW) * 2 + 1) * MARK_HALF,
       y: box.y + (Math.floor(k / MARKS_IN_ROW) * 2 + 1) * MARK_HALF,
-      leader: k === 0 ? leaderTo(box, spot) : null,
+      leader: k === 0 ? leader : null,
     }));
   });
 

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { dimensionFigure } from '../../../src/drawings/dimensionBoxes';
 import { type Drawn, path, ring, stroke } from '../../../src/drawings/items';
 import { thingLabel } from '../../../src/drawings/names';
-import type { Box, Paper } from '../../../src/drawings/paper';
+import { alongLine, type Box, type Paper, shared } from '../../../src/drawings/paper';
 import { planDrawing } from '../../../src/drawings/planDrawing';
 import { blockSize, type Settled, settle } from '../../../src/drawings/settle';
 import { stands } from '../../../src/drawings/things';
@@ -137,3 +138,55 @@ test.each([
       }
   },
 );
+
+const twoOutlines = (id: string, lefts: readonly number[], width: number): Drawn[] => {
+  const { site } = demo('washer');
+  const [stand] = stands({ ...site, obstacles: [thing(id, lefts[0]!, width)] }, []);
+  return lefts.flatMap((left): Drawn[] => {
+    const outline: readonly Pt[] = [
+      [left, 0],
+      [left + width, 0],
+      [left + width, 36],
+      [left, 36],
+    ];
+    return [ring('things', id, outline, stroke('object', 'ink-2'), 'appliance'), thingLabel(stand!, outline)];
+  });
+};
+
+test('a thing drawn on both walls of a corner is named once in each of its outlines', () => {
+  const items = twoOutlines('dryer', [0, 80], 40);
+  const on = paper(600, 300, 2);
+  const settled = settle({ items, extent: { minX: 0, minY: 0, maxX: 120, maxY: 36 } }, on);
+  const xs = settled.labels.map((l) => l.x).sort((a, b) => a - b);
+  expect(xs).toHaveLength(2);
+  expect(Math.abs(xs[0]! - on.to([20, 0])[0])).toBeLessThan(40);
+  expect(Math.abs(xs[1]! - on.to([100, 0])[0])).toBeLessThan(40);
+});
+
+test('the thin line of a name does not run through the figure of a dimension', () => {
+  // a thing too small for its name, dimensions close on three of its sides
+  const small = twoOutlines('sump', [60], 6);
+  const dimension = (id: string, from: Pt, to: Pt, off: number): Drawn => ({
+    item: 'dimension',
+    id,
+    layer: 'dimensions',
+    from,
+    to,
+    clear: 0,
+    off,
+    beyond: 'to',
+  });
+  const items: Drawn[] = [
+    ...small,
+    dimension('left', [52, -20], [52, 56], 0),
+    dimension('below', [40, -12], [86, -12], 0),
+    dimension('above', [40, 46], [86, 46], 0),
+  ];
+  const on = paper(500, 400, 2);
+  const { labels } = settle({ items, extent: { minX: 0, minY: -20, maxX: 130, maxY: 60 } }, on);
+  expect(labels).toHaveLength(1);
+  const { leader } = labels[0]!;
+  for (const item of items)
+    if (item.item === 'dimension' && leader)
+      expect(alongLine(...leader).some((step) => shared(step, dimensionFigure(item, on)) > 0)).toBe(false);
+});
