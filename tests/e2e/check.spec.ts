@@ -101,5 +101,5 @@ test('another code year plans the job anew; what is not read is said and kept; a
   await page.getByLabel('Clamps inside').selectOption('true');
   await page.getByRole('button', { name: 'Work it out' }).click();
   // 3 × 2.00 + 3 × 2.25 + 2.25 + 2.25 = 17.25
-  await expect(page.getByRole('status', { name: 'Answer' })).toContainText('Holds · 17.25 cu in.');
+  await expect(page.getByRole('status', { name: 'Answer' })).toContainText('17.25 in³');
 });

@@ -1,6 +1,7 @@
-import { useMemo } from 'react';
+import { lazy, Suspense, useMemo } from 'react';
 import { EFFECTS, type KeyNote, keyNotes } from '../../drawings/keyNotes';
 import { checkWords as say } from '../../words/en/check';
+import { pocketWords } from '../../words/en/pocket';
 import { screenWords } from '../../words/en/screens';
 import { EffectMark } from '../parts/EffectMark';
 import parts from '../parts/parts.module.css';
@@ -12,8 +13,10 @@ import { CodeSettings } from './CodeSettings';
 import css from './check.module.css';
 import { FindingDetail } from './FindingDetail';
 import { FindingDrawing } from './FindingDrawing';
-import { Pocket } from './Pocket';
 import { Recorded } from './Recorded';
+
+/** Fetched when the sheet is first open: the survey needs none of it. */
+const Pocket = lazy(() => import('./pocket/Pocket').then((m) => ({ default: m.Pocket })));
 
 const count = (notes: readonly KeyNote[]): number => notes.reduce((n, k) => n + k.findings.length, 0);
 
@@ -65,7 +68,9 @@ export const CheckSheet = () => {
           <CodeSettings />
           <div>
             <Recorded />
-            <Pocket />
+            <Suspense fallback={<p className={parts.empty}>{pocketWords.opening}</p>}>
+              <Pocket />
+            </Suspense>
           </div>
         </div>
         {selected?.plan && <Checked plan={selected.plan} at={selected.at} />}
