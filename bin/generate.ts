@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { coveragePage } from '../src/documents/coveragePage';
 import { jobSchemaText } from '../src/job/jsonSchema';
 import { priceBookPage } from '../src/pricing/bookPage';
 import { defaultBook } from '../src/pricing/defaultBook';
@@ -12,6 +13,7 @@ export const GENERATED: readonly { readonly file: string; readonly text: () => s
   { file: 'docs/schema/job.schema.json', text: jobSchemaText },
   { file: 'docs/schema/result.schema.json', text: resultSchemaText },
   { file: 'docs/rules.md', text: rulesPage },
+  { file: 'docs/coverage.md', text: coveragePage },
   { file: 'docs/price-book.md', text: () => priceBookPage(defaultBook) },
 ];
 

@@ -76,6 +76,7 @@ const finding = record({
   standing: oneOf(['confirmed', 'one source', 'memory', 'unverified']),
   amendment: text.nullable(),
   say: text,
+  split: text.nullable(),
   look: text.nullable(),
   remedies: list(record({ say: text, cents: whole.nullable() })),
   shape: list(pt3).nullable(),

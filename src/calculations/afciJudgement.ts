@@ -55,7 +55,11 @@ const byWork = (q: AfciQuestion, edition: Edition): { required: AfciRequired; co
   const limit = AFCI_EXEMPT_IN[edition] + LENGTH_NOISE_IN;
   const all = q.outsideIn + q.tailsIn;
   if (q.addsOutlet) return { required: 'yes', counted: null };
-  if (q.newHomeRun) return { required: q.outsideIn > limit ? 'yes' : 'inspector decides', counted: null };
+  if (q.newHomeRun) {
+    const answer = q.amendments.afciShortNewRun;
+    const short = yes(answer) ? 'yes' : no(answer) ? 'no' : 'inspector decides';
+    return { required: q.outsideIn > limit ? 'yes' : short, counted: null };
+  }
   if (q.shortenedOnly) {
     const answer = q.amendments.afciShortened;
     return { required: yes(answer) ? 'yes' : no(answer) ? 'no' : 'inspector decides', counted: null };

@@ -93,6 +93,8 @@ export interface Finding {
   readonly section: string;
   readonly standing: Standing;
   readonly amendment: string | null;
+  /** What the two sides say where practice is split and nobody has answered. */
+  readonly split: string | null;
   readonly say: string;
   readonly look: string | null;
   readonly remedies: readonly { readonly say: string; readonly cents: Cents | null }[];

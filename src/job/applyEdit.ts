@@ -10,6 +10,7 @@ import { forget } from './forget';
 import { moveCorner, movePartition, moveWall } from './moveWalls';
 import { checkJob } from './parse';
 import { faultAt, fromPointer, type Path, stepInto, valueAt } from './pointer';
+import { answerQuestion, withoutName } from './questions';
 import { renameRecord } from './renameRecord';
 import type { Job } from './schema';
 import { share } from './share';
@@ -38,7 +39,7 @@ const missing = (what: keyof typeof jobWords.what | 'option', id: Id, path: Path
 const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
   switch (edit.edit) {
     case 'set value':
-      return setValue(job, edit.path, edit.value);
+      return setValue(withoutName(job, edit.path), edit.path, edit.value);
     case 'set values':
       return setValues(job, edit.values);
     case 'set field': {
@@ -82,6 +83,8 @@ const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
     case 'rename':
       if (edit.option === null) return ok({ ...job, title: edit.title });
       return onOption(job, edit.option, (o) => ({ ...o, title: edit.title }));
+    case 'answer question':
+      return answerQuestion(job, edit);
   }
 };
 

@@ -37,7 +37,7 @@ export const blankJob = (start: { readonly id: Id; readonly on: string }): Job =
   title: '',
   changedOn: start.on,
   survey: { grade: 'walk-through', by: '', on: start.on },
-  code: { edition: 'unknown', place: '', amendments: {} },
+  code: { edition: 'unknown', place: '', amendments: {}, saidBy: {} },
   house: {
     yearBuilt: 'unknown',
     floorAreaFt2: 'unknown',

@@ -1,6 +1,9 @@
+import { isQuestion } from '../standards/questions';
 import type { Id, In, Pt } from '../units/types';
 import { jobWords } from '../words/en/job';
+import { questionWords } from '../words/en/questions';
 import { fromPointer, stepInto } from './pointer';
+import type { Answering } from './questions';
 import type { Job, OnWall, Option } from './schema';
 
 /** A change to a job as plain data, replayable; ids are made by the caller. `path` and `list` are JSON pointers into the job. */
@@ -45,6 +48,8 @@ export type Edit =
   | { readonly edit: 'add option'; readonly option: Option }
   /** A second answer to start from: the same option under another id, its panel too. */
   | { readonly edit: 'copy option'; readonly option: Id; readonly id: Id; readonly panel: Id; readonly title: string }
+  /** What the inspector said to one question of the sheet, with who and when; null takes the answer back. */
+  | ({ readonly edit: 'answer question' } & Answering)
   /** An option's title, or the job's where `option` is null. */
   | { readonly edit: 'rename'; readonly option: Id | null; readonly title: string };
 
@@ -96,5 +101,9 @@ export const editName = (edit: Edit, job?: Pick<Job, 'options'>): string => {
       return words.copyOption({ title: edit.title });
     case 'rename':
       return words.rename({ title: edit.title });
+    case 'answer question': {
+      const name = isQuestion(edit.question) ? questionWords.of[edit.question].name : edit.question;
+      return edit.answer === null ? questionWords.undoTakeBack({ name }) : questionWords.undo({ name });
+    }
   }
 };

@@ -296,6 +296,7 @@ export const jobSchema = record({
   cableGroups: list(cableGroupSchema),
   homeRuns: list(homeRunSchema),
   circuits: list(circuitSchema),
+    saidBy: z.record(z.string().max(80), record({ by: text, on: date, note: text })).readonly(),
   options: list(optionSchema, 60),
   practice: record({
     slackShare: share,

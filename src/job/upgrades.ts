@@ -22,8 +22,11 @@ export interface Fill {
   readonly value: unknown;
 }
 
-/** Every key added since the first release. None yet. */
-export const FILLS: readonly Fill[] = [];
+/** Every key added since the first release. */
+export const FILLS: readonly Fill[] = [
+  { at: ['feeder'], key: 'outside', value: 'unknown' },
+  { at: ['code'], key: 'saidBy', value: {} },
+];
 
 /** Raw data with the steps from its schema number up carried out, and what was done in words. */
 export const upgradeJob = (

@@ -1,10 +1,13 @@
 import type { Finding } from '../facts/result';
 import type { Remedy, Verdict } from '../facts/ruling';
 import type { UnitMills } from '../facts/work';
-import type { Job } from '../job/schema';
+import { answerOf } from '../job/questions';
+import type { Job, Option } from '../job/schema';
 import { type RuleId, sectionOf } from '../standards/sections';
+import { type SplitRule, splitOf } from '../standards/splits';
 import { roundHalfAway } from '../units/money';
-import type { Cents } from '../units/types';
+import { type Cents, isKnown } from '../units/types';
+import { splitWords } from '../words/en/splits';
 
 /** Direct cost of a remedy's work, or the sum the survey gave; null where a price is missing. */
 const remedyCents = (remedy: Remedy, unit: UnitMills): Cents | null => {
@@ -18,8 +21,19 @@ const remedyCents = (remedy: Remedy, unit: UnitMills): Cents | null => {
   return roundHalfAway(mills / 10) + (remedy.cents ?? 0);
 };
 
+/** The two sides where practice is split on an open finding, until an answer settles it. */
+const splitFor = (job: Job, option: Option, verdict: Verdict): string | null => {
+  const split = splitOf(verdict.rule);
+  if (!split || verdict.effect === null || verdict.amendment !== null) return null;
+  if (split.only !== undefined && split.only !== option.kind) return null;
+  const { edition } = job.code;
+  if (isKnown(edition) && !split.years.includes(edition)) return null;
+  if (split.question !== null && answerOf(job, split.question)) return null;
+  return splitWords[verdict.rule as SplitRule];
+};
+
 /** A verdict with its section, the standing of that section, and priced remedies. */
-export const toFinding = (job: Job, verdict: Verdict, unit: UnitMills): Finding | null => {
+export const toFinding = (job: Job, option: Option, verdict: Verdict, unit: UnitMills): Finding | null => {
   if (verdict.outcome === 'does not apply') return null;
   const { section, standing } = sectionOf(verdict.rule as RuleId, job.code.edition);
   return {
@@ -35,6 +49,7 @@ export const toFinding = (job: Job, verdict: Verdict, unit: UnitMills): Finding 
     amendment: verdict.amendment,
     say: verdict.say,
     look: verdict.look,
+    split: splitFor(job, option, verdict),
     remedies: verdict.remedies.map((r) => ({ say: r.say, cents: remedyCents(r, unit) })),
     shape: verdict.shape,
   };

@@ -35,13 +35,13 @@ export interface Planned {
 /** Findings for a job with routes already chosen. Keeps the routes whatever the job now says. */
 export const judge = (job: Job, option: Option, answer: RoutingAnswer, stage: Stage) => {
   const { verdicts, doesNotApply } = settle(job, option, answer, stage);
-  return { verdicts, doesNotApply, findings: verdicts.flatMap((v) => toFinding(job, v, stage.unit) ?? []) };
+  return { verdicts, doesNotApply, findings: verdicts.flatMap((v) => toFinding(job, option, v, stage.unit) ?? []) };
 };
 
 const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = routed): Planned => {
   const { job, option, book, unit } = stage;
   const { facts, afci, gfci, breakers, verdicts, doesNotApply, spdRule } = settle(job, option, answer, stage);
-  const findings = verdicts.flatMap((v) => toFinding(job, v, unit) ?? []);
+  const findings = verdicts.flatMap((v) => toFinding(job, option, v, unit) ?? []);
   const electrode = electrodeMove(job, option);
   const { alternates, work: alternateWork } = alternatesOf(job, afci, breakers, gfci, spdRule);
   const direct: RequiredWork[] = [

@@ -11,6 +11,7 @@ import { nmBundle } from './cables/nmBundle.rule';
 import { nmJoist } from './cables/nmJoist.rule';
 import { nmPrint } from './cables/nmPrint.rule';
 import { nmSup } from './cables/nmSup.rule';
+import { nmUse } from './cables/nmUse.rule';
 import { oldCan } from './cables/oldCan.rule';
 import { spliceBox } from './cables/spliceBox.rule';
 import { afciArea } from './circuits/afciArea.rule';
@@ -77,6 +78,7 @@ export const RULES: readonly Rule[] = [
   nmJoist,
   nmPrint,
   nmSup,
+  nmUse,
   oldCan,
   spliceBox,
   afciArea,

@@ -14,6 +14,7 @@ export const WIRING_SECTIONS = {
   'WIRE-BEND': always('312.6', 'memory'),
   EGC: always('250.148'),
   UNGROUNDED: always('250.130(C)'),
+  'NM-USE': always('334.10, 334.12'),
   'NM-JOIST': always('334.15(C)'),
   SURFACE: always('334.15(A)–(C)'),
   'NM-BORE': years('300.4(A)', '300.4(A)', '300.4(A)', '300.6(A)'),

@@ -193,7 +193,12 @@ export interface Job {
   title: string;
   changedOn: string;
   survey: { grade: 'walk-through' | 'full'; by: string; on: string };
-  code: { edition: U<Edition>; place: string; amendments: Record<string, string | number | boolean> };
+  code: {
+    edition: U<Edition>;
+    place: string;
+    amendments: Record<string, string | number | boolean>;
+    saidBy: Record<string, { by: string; on: string; note: string }>; // who answered a question of the sheet, by its key
+  };
   house: {
     yearBuilt: U<number>;
     floorAreaFt2: U<number>;
@@ -412,6 +417,7 @@ export interface Line {
   say: string; // item in plain words
   quantity: number;
   unit: string;
+  split: string | null; // what the two sides say where practice is split and nobody has answered
   dollarsEach: number;
   lowCents: Cents;
   likelyCents: Cents;

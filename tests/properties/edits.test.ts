@@ -6,6 +6,7 @@ import { type History, push, redo, startHistory, undo } from '../../src/job/hist
 import { checkJob, openJob } from '../../src/job/parse';
 import { saveJob } from '../../src/job/save';
 import type { Job } from '../../src/job/schema';
+import { QUESTION_KEYS } from '../../src/standards/questions';
 import { demoJob } from '../unit/job/demo';
 
 /** One generator for every kind of edit: a kind without one does not compile. */
@@ -181,6 +182,19 @@ const GENERATORS: Generators = {
   },
   'copy option': (job) =>
     fc.record({ edit: fc.constant('copy option'), option: idOf(job.options), id: newId, panel: newId, title }),
+  'answer question': () =>
+    fc.record({
+      edit: fc.constant('answer question'),
+      question: fc.constantFrom(...QUESTION_KEYS, 'nothing'),
+      answer: fc.oneof(
+        fc.constantFrom('yes', 'no', 'ask', 'none', 'as NEC', 'strict', 'over 24 in only', 2017, 2020, 2023, 2026),
+        inches(-1, 90),
+        fc.constant(null),
+      ),
+      by: fc.constantFrom('An inspector', ' '),
+      on: fc.constantFrom('2026-03-02', 'someday'),
+      note: title,
+    }),
   rename: (job) => fc.record({ edit: fc.constant('rename'), option: fc.option(idOf(job.options)), title }),
 };
 

@@ -229,7 +229,12 @@ export const randomJob = (seed: number): Job => {
     title: `Random room ${seed}`,
     changedOn: '2026-01-01',
     survey: { grade: 'full', by: 'test', on: '2026-01-01' },
-    code: { edition: r.pick([2017, 2020, 2023, 2026, 'unknown'] as const), place: 'Sample City', amendments: {} },
+    code: {
+      edition: r.pick([2017, 2020, 2023, 2026, 'unknown'] as const),
+      place: 'Sample City',
+      amendments: {},
+      saidBy: {},
+    },
     house: {
       yearBuilt: 1965,
       floorAreaFt2: 1800,

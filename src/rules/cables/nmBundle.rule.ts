@@ -1,5 +1,6 @@
 import { type RowCable, type RowPolicy, rowLimit } from '../../calculations/cableRows';
 import type { Row } from '../../facts/result';
+import { quoted } from '../../job/questions';
 import { type Id, isKnown } from '../../units/types';
 import { cableWords as say } from '../../words/en/rulesCables';
 import { cablePaths, homeRunById, laidCable, pathTo, runOf } from '../reading';
@@ -39,7 +40,7 @@ export const nmBundle: Rule = {
     if (row.homeRuns.length <= 1) return doesNotApply();
     const cables = row.homeRuns.map((id) => cableIn(facts, row, id));
     const { outcome, factor, limit } = rowLimit(cables, policyOf(facts, row), edition);
-    const detail = { measured: factor, unit: 'share' };
+    const detail = { measured: factor, unit: 'share', amendment: quoted(job, 'bundling') };
     if (outcome === 'holds') return holds(say.bundleHolds({ limit }), detail);
     if (outcome === 'fails')
       return stops(say.bundleFails({ limit }), {

@@ -1,3 +1,4 @@
+import { quoted } from '../../job/questions';
 import { cableWords as say } from '../../words/en/rulesCables';
 import { spliceCans } from '../reading';
 import { cannotBeTold, holds, type Rule, stops } from '../rule';
@@ -11,8 +12,9 @@ export const oldCan: Rule = {
   check: ({ job }) => {
     const answer = job.code.amendments[AMENDMENT];
     const look = say.canLook();
-    if (answer === 'yes' || answer === true) return holds(say.canAccepted(), { look, amendment: `${AMENDMENT} = yes` });
-    if (answer === 'no' || answer === false) return stops(say.canRefused(), { look, amendment: `${AMENDMENT} = no` });
+    const amendment = quoted(job, AMENDMENT);
+    if (answer === 'yes' || answer === true) return holds(say.canAccepted(), { look, amendment });
+    if (answer === 'no' || answer === false) return stops(say.canRefused(), { look, amendment });
     return cannotBeTold(say.canAsk(), look, []);
   },
 };

@@ -1,19 +1,24 @@
-import type { Job } from '../../job/schema';
+import { quoted } from '../../job/questions';
 import { AFCI_EXEMPT_IN } from '../../standards/editionsAfci';
 import { formatFeetInches } from '../../units/length';
+import type { Id } from '../../units/types';
 import { circuitWords as say } from '../../words/en/rulesCircuit';
 import { judgeCircuit } from '../afci';
-import { circuitById } from '../reading';
-import { cannotBeTold, doesNotApply, extraWork, holds, holdsNearly, type Rule } from '../rule';
+import { cablesOf, circuitById, isExtended } from '../reading';
+import { cannotBeTold, doesNotApply, extraWork, type FactsInYear, holds, holdsNearly, type Rule } from '../rule';
 import { liveCircuits, scopePaths } from './circuitReading';
 
-const SETTINGS = ['afciCountsTails', 'afciShortened'] as const;
+/** Local readings that bear on the measure, and on what is done to the wiring. */
+const MEASURE = ['afciOnPanelReplacement', 'afciCountsTails', 'racewayCountsIn6ft'] as const;
+const BY_WORK = { reuse: 'afciShortened', 'new home run': 'afciShortNewRun' } as const;
+type Judged = keyof typeof BY_WORK;
 
-/** Local readings that bear on the measure, as they stand in the job. */
-const settingsQuoted = (job: Job): string | null =>
-  SETTINGS.flatMap((key) =>
-    job.code.amendments[key] === undefined ? [] : [`${key} = ${job.code.amendments[key]}`],
-  ).join(', ') || null;
+/** Of these the ones that bear on this circuit, as they stand in the job. */
+const settingsQuoted = ({ job, runs }: FactsInYear, circuit: Id): string | null => {
+  const own = cablesOf(job, circuit).flatMap((h) => runs.filter((r) => r.homeRun === h.id));
+  const works = own.flatMap((r) => (Object.hasOwn(BY_WORK, r.way) ? [BY_WORK[r.way as Judged]] : []));
+  return quoted(job, ...(own.some(isExtended) ? MEASURE : []), ...works);
+};
 
 /** Wiring extended, replaced or added to: does arc-fault protection come with it? The breaker itself is in the plan. */
 export const afciExt: Rule = {
@@ -31,7 +36,7 @@ export const afciExt: Rule = {
       measured: counts === 'yes' || counts === true ? judged.codeLengthWithTails : codeLength,
       required: AFCI_EXEMPT_IN[edition],
       unit: 'in',
-      amendment: settingsQuoted(job),
+      amendment: settingsQuoted(facts, subject),
     };
     switch (judged.required) {
       case 'yes': {

@@ -1,3 +1,4 @@
+import { quoted } from '../../job/questions';
 import { circuitWords as say } from '../../words/en/rulesCircuit';
 import { judgeCircuit } from '../afci';
 import { circuitById } from '../reading';
@@ -16,7 +17,7 @@ export const afciLocal: Rule = {
     const { [KEY]: _relief, ...amendments } = job.code.amendments;
     const asNec = judgeCircuit({ ...job, code: { ...job.code, amendments } }, option, runs, circuit);
     return asNec.touched && asNec.inScope === 'yes' && asNec.required !== 'no'
-      ? holds(say.local({ label: circuit.label }), { amendment: `${KEY} = none` })
+      ? holds(say.local({ label: circuit.label }), { amendment: quoted(job, KEY) })
       : doesNotApply();
   },
 };

@@ -1,8 +1,11 @@
+import { answerOf, quoted } from '../../job/questions';
 import { EMERGENCY_DISCONNECT } from '../../standards/editionsService';
 import { isKnown } from '../../units/types';
 import { panelWords as say } from '../../words/en/rulesPanel';
 import { cannotBeTold, doesNotApply, holds, type Rule, stops } from '../rule';
 import { isServiceWork, rolePaths, theNewPanel } from './serviceReading';
+
+const AMENDMENT = 'emergencyDisconnect';
 
 /** An emergency disconnect outdoors where service equipment is replaced; a subpanel alone brings none. */
 export const emdisc: Rule = {
@@ -17,8 +20,11 @@ export const emdisc: Rule = {
     if (option.serviceDisconnect?.on === 'outdoors') return isKnown(service) ? holds(say.emdiscDone()) : doesNotApply();
     if (!isKnown(service))
       return cannotBeTold(say.roleUnknown({ what: say.atPanel() }), say.roleLook(), rolePaths(facts));
-    if (asked === 'text silent on replacement')
+    const local = answerOf(facts.job, AMENDMENT)?.answer;
+    const amendment = quoted(facts.job, AMENDMENT);
+    if (local === 'no') return holds(say.emdiscLocal(), { amendment });
+    if (local !== 'yes' && asked === 'text silent on replacement')
       return cannotBeTold(say.emdiscAsk(), say.emdiscLook(), [], { remedies });
-    return stops(option.serviceDisconnect ? say.emdiscIndoors() : say.emdiscNone(), { remedies });
+    return stops(option.serviceDisconnect ? say.emdiscIndoors() : say.emdiscNone(), { remedies, amendment });
   },
 };

@@ -1,4 +1,5 @@
 import type { Work } from '../../facts/work';
+import { quoted } from '../../job/questions';
 import type { RuleId } from '../../standards/sections';
 import { isKnown, type U } from '../../units/types';
 import { panelWords as say } from '../../words/en/rulesPanel';
@@ -21,8 +22,8 @@ export const surge = (facts: FactsInYear, rule: RuleId, applies: U<boolean>, sen
       ...(isKnown(panel.role) ? [] : [path('role')]),
     ]);
   const local = facts.job.code.amendments[AMENDMENT];
-  if (local === false || local === 'no') return holds(say.spdLocal(), { amendment: `${AMENDMENT} = no` });
+  if (local === false || local === 'no') return holds(say.spdLocal(), { amendment: quoted(facts.job, AMENDMENT) });
   if (panel.attached.some((a) => a.kind === SPD)) return holds(say.spdDone());
   const cure: Work[] = [{ item: 'spd', quantity: 1, homeRuns: [], rule, alternate: SPD_ALTERNATE }];
-  return extraWork(sentence, { cure });
+  return extraWork(sentence, { cure, amendment: quoted(facts.job, AMENDMENT) });
 };

@@ -1,3 +1,4 @@
+import { quoted } from '../../job/questions';
 import { HANDLE_MOST_IN } from '../../standards/workingSpace';
 import { formatFeetInches } from '../../units/length';
 import { isKnown } from '../../units/types';
@@ -16,7 +17,7 @@ export const handle: Rule = {
     atPlace(facts, subject, ({ panel, path, floor }) => {
       const local = facts.job.code.amendments[AMENDMENT];
       const limit = typeof local === 'number' ? local : HANDLE_MOST_IN;
-      const amendment = typeof local === 'number' ? `${AMENDMENT} = ${local}` : null;
+      const amendment = quoted(facts.job, AMENDMENT);
       if (!isKnown(panel.topHandle))
         return cannotBeTold(say.handleUnknown(), say.handleLook(), [path('topHandle')], {
           required: limit,

@@ -1,3 +1,4 @@
+import { answerOf, quoted } from '../../job/questions';
 import { ROOM_RULES as ROOMS } from '../../standards/editionsPlace';
 import type { Use } from '../../standards/uses';
 import { isKnown } from '../../units/types';
@@ -5,6 +6,8 @@ import { placeWords as say } from '../../words/en/rulesPlace';
 import { sitePath } from '../reading';
 import { cannotBeTold, type FactsInYear, holds, type Says, stops } from '../rule';
 import type { Standing } from './placeReading';
+
+const AMENDMENT = 'likeForLike';
 
 const includes = (list: readonly Use[], use: Use): boolean => list.includes(use);
 
@@ -22,7 +25,12 @@ export const judgeRoom = (
       room ? sitePath(facts.job, 'areas', room.id, 'state', 'after', 'use') : '/site/areas',
     ]);
   const { barred, ask } = ROOMS[rule];
+  if (includes(barred, use) && facts.option.kind === 'in place' && answerOf(facts.job, AMENDMENT)?.answer === 'yes')
+    return holds(say.likeForLike({ use }), { amendment: quoted(facts.job, AMENDMENT) });
   if (includes(barred, use))
-    return stops(words.fails, { remedies: [{ say: say.otherPlace(), cents: null, work: [] }] });
+    return stops(words.fails, {
+      remedies: [{ say: say.otherPlace(), cents: null, work: [] }],
+      amendment: facts.option.kind === 'in place' ? quoted(facts.job, AMENDMENT) : null,
+    });
   return includes(ask, use) ? cannotBeTold(words.ask, say.askLook(), []) : holds(say.roomHolds({ use }));
 };

@@ -1,3 +1,5 @@
+import { quoted } from '../../job/questions';
+import { SPACE_SOURCES } from '../../standards/workingSpace';
 import { isKnown } from '../../units/types';
 import { placeWords as say } from '../../words/en/rulesPlace';
 import { breakerPanels } from '../reading';
@@ -19,7 +21,7 @@ export const wsHeight: Rule = {
       if (outcome === 'fails')
         return stops(say.heightFails({ clear: inFeet(measuredIn), things: namesOf(facts, intruders) }), {
           ...detail,
-          amendment: refused ? `${AMENDMENT} = no` : null,
+          amendment: refused ? quoted(facts.job, AMENDMENT) : null,
           remedies: remediesFor(facts, intruders),
         });
       if (outcome === 'cannot be told')
@@ -31,7 +33,9 @@ export const wsHeight: Rule = {
       if (!excepted) return holds(say.heightHolds({ clear: orOpen(measuredIn) }), detail);
       if (!place.answers.every((a) => a.height.exception)) return waitsForMeasure(facts, place);
       const said = say.heightException({ clear: inFeet(measuredIn) });
-      if (allowed === 'yes' || allowed === true) return holds(said, { ...detail, amendment: `${AMENDMENT} = yes` });
-      return holdsNearly(said, say.heightLook(), detail);
+      const { section } = SPACE_SOURCES.headroomException[facts.edition];
+      if (allowed === 'yes' || allowed === true)
+        return holds(said, { ...detail, section, amendment: quoted(facts.job, AMENDMENT) });
+      return holdsNearly(said, say.heightLook(), { ...detail, section });
     }),
 };

@@ -2,6 +2,8 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /** Sentences of the rules about cables, splices, boxes and framing. */
 export const cableWords = {
+  nmAllowed: () => 'New cable is nonmetallic-sheathed, indoors and dry, in a one-family house.',
+  nmBarred: () => 'Nonmetallic cable is not allowed here: new cable is metal-clad, and priced so.',
   undersideHolds: (v: { cable: string }) => `${v.cable} may run across the undersides of the joists.`,
   undersideFails: (v: { cable: string }) =>
     `${v.cable} is too small to run across the undersides of the joists without holes or a board.`,

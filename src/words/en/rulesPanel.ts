@@ -62,6 +62,7 @@ export const panelWords = {
   spdLocal: () => 'A local rule asks for no surge protective device here.',
 
   emdiscDone: () => 'The new disconnect outdoors is the emergency disconnect.',
+  emdiscLocal: () => 'A local rule asks for no emergency disconnect outdoors here.',
   emdiscNone: () =>
     'Service equipment is replaced: an emergency disconnect outdoors comes with it, and the option has none.',
   emdiscIndoors: () => 'The new service disconnect is indoors; an emergency disconnect belongs outdoors.',

@@ -81,7 +81,10 @@ export const placeWords = {
 
   roomUnknown: () => 'What the room at the panel is used for after the finishing is not known.',
   roomLook: () => 'Ask the owner what the room will be.',
-  roomHolds: (v: { use: string }) => `The room is ${v.use}.`,
+  roomHolds: (v: { use: string }) => `The room at the panel is for: ${v.use}.`,
+  stairHolds: () => 'No steps of a stair under the panel or before it.',
+  likeForLike: (v: { use: string }) =>
+    `The room is ${v.use}; a panel replaced where it hangs is allowed here, like for like.`,
   closetFails: () => 'A clothes closet is no place for breakers.',
   closetAsk: () => 'A closet for other things: the inspector says whether breakers may be in it.',
   bathFails: () => 'A bathroom is no place for breakers.',

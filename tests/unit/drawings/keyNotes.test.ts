@@ -13,6 +13,7 @@ const finding = (rule: string, effect: Effect | null, cents: (number | null)[] =
   section: '1',
   standing: 'confirmed',
   amendment: null,
+  split: null,
   say: '',
   look: null,
   remedies: cents.map((c) => ({ say: '', cents: c })),

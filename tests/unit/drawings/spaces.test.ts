@@ -39,6 +39,7 @@ const finding = (rule: string, outcome: 'holds' | 'fails', shape: Pt3[]): Findin
   section: '110.26(A)',
   standing: 'confirmed',
   amendment: null,
+  split: null,
   say: '',
   look: null,
   remedies: [],

@@ -157,7 +157,7 @@ describe('splice can', () => {
         room({
           group: { drawsBack: false, reachable: [] },
           option: { replaces: [{ enclosure: 'old', becomes }] },
-          job: { code: { edition: 2023, place: '', amendments } },
+          job: { code: { edition: 2023, place: '', amendments, saidBy: {} } },
         }),
       ),
     );

@@ -80,7 +80,7 @@ export const room = (r: Room = {}): { job: Job; option: Option } => {
   };
   const job: Job = {
     ...base,
-    code: { edition: 2023, place: '', amendments: {} },
+    code: { edition: 2023, place: '', amendments: {}, saidBy: {} },
     site: {
       ...base.site,
       outline: OUTLINE.map((at, i) => ({

@@ -1,81 +1,37 @@
 import { RULES } from '../../../src/rules/list';
-import { NOT_COVERED } from '../../../src/standards/coverage';
-import { RULE_IDS, sectionOf } from '../../../src/standards/sections';
+import type { RuleId } from '../../../src/standards/sections';
 import { compareText } from '../../../src/units/order';
-import { EDITIONS } from '../../../src/units/types';
+import { CELL_NAMES, CELLS, type Cell, EMPTY } from './emptyCells';
 import { FIXTURES } from './fixtures/all';
-import type { Fixture } from './fixtures/fixture';
-
-const OUTCOMES: readonly Fixture['outcome'][] = ['fails', 'cannot be told', 'holds', 'does not apply'];
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
-const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] => [
-  row(head),
-  row(head.map(() => '---')),
-  ...rows.map(row),
-];
 
-const sections = (): string[] =>
-  table(
-    ['rule', ...EDITIONS.map(String)],
-    RULE_IDS.map((id) => [
-      id,
-      ...EDITIONS.map((edition) => {
-        const { section, standing } = sectionOf(id, edition);
-        return section === 'none' || standing === 'confirmed' ? section : `${section} (${standing})`;
-      }),
-    ]),
-  );
+/** The situations that produce an outcome, or why there is none. */
+const producedBy = (id: RuleId, cell: Cell): string => {
+  const { outcome, effect } = CELLS[cell];
+  const made = FIXTURES.filter((f) => f.rule === id && f.outcome === outcome && f.effect === effect);
+  return made.length > 0 ? made.map((f) => f.name).join(' · ') : `never: ${EMPTY[id]?.[cell] ?? ''}`;
+};
 
-const outcomes = (): string[] =>
-  table(
-    ['rule', 'outcome', 'effect', 'fixtures that produce it'],
-    RULES.map((r) => r.id)
-      .sort(compareText)
-      .flatMap((id) =>
-        OUTCOMES.flatMap((outcome) => {
-          const made = FIXTURES.filter((f) => f.rule === id && f.outcome === outcome);
-          const effects = [...new Set(made.map((f) => f.effect))].sort((a, b) => compareText(a ?? '', b ?? ''));
-          return effects.map((effect) => [
-            id,
-            outcome,
-            effect ?? '–',
-            made
-              .filter((f) => f.effect === effect)
-              .map((f) => f.name)
-              .join(' · '),
-          ]);
-        }),
-      ),
-  );
-
-/** docs/rules.md: every rule, its section by code year, and the test situation that produces each of its outcomes. */
+/** docs/rules.md: every rule, each outcome and effect, and the test situation that produces it or the reason why none does. */
 export const rulesPage = (): string =>
   [
-    '# Rules',
+    '# What each rule may say',
     '',
-    'Written from the code by `npm run generate`; do not edit. The requirements are stated in our own words with their',
-    'section; the adopted code book and local amendments always win. No 2026 book was read: its numbers are unverified.',
-    '',
-    '## Outcomes',
+    'Written from the code by `npm run generate`; do not edit. What each rule asks for, its section by code year and',
+    'what is not checked: [coverage.md](coverage.md).',
     '',
     'A rule looks at one thing at a time (the panel, a circuit, a cable, a box, a row, the feeder, the job) and has four',
     'outcomes. What each does to the job is its effect. Each line names the situations in `tests/unit/rules/fixtures`',
-    'that produce it.',
+    'that produce it; where there are none, it says why a rule never says so. A yes or no recorded on site turns any',
+    '“cannot be told” into “holds” or “fails”, whatever the rule.',
     '',
-    ...outcomes(),
-    '',
-    '## Sections by code year',
-    '',
-    'NEC (NFPA 70) unless the cell says otherwise; `none` where that year asks for nothing.',
-    '',
-    ...sections(),
-    '',
-    '## Not covered',
-    '',
-    ...table(
-      ['rule', 'why'],
-      [...NOT_COVERED].sort((a, b) => compareText(a.rule, b.rule)).map(({ rule, why }) => [rule, why]),
-    ),
+    row(['rule', 'outcome', 'effect', 'produced by']),
+    row(['---', '---', '---', '---']),
+    ...RULES.map((r) => r.id)
+      .sort(compareText)
+      .flatMap((id) =>
+        CELL_NAMES.map((cell) => row([id, CELLS[cell].outcome, CELLS[cell].effect ?? '–', producedBy(id, cell)])),
+      ),
     '',
   ].join('\n');

@@ -88,7 +88,7 @@ const blank = blankJob({ id: 'rules', on: '2026-01-01' });
 export const baseJob: Job = {
   ...blank,
   survey: { grade: 'full', by: 'surveyor', on: '2026-01-01' },
-  code: { edition: 2023, place: 'Sample City', amendments: {} },
+  code: { edition: 2023, place: 'Sample City', amendments: {}, saidBy: {} },
   house: {
     yearBuilt: 1995,
     floorAreaFt2: 1800,
