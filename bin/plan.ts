@@ -1,5 +1,5 @@
 /**
- * npm run --silent plan -- FILE|FOLDER [--option ID] [--quick] [--json]
+ * npm run --silent plan -- FILE|FOLDER [--option ID] [--map] [--quick] [--json]
  * stdout is the result only. Exit code 0 planned, 2 bad input, 1 a bug.
  */
 import { parseArgs } from 'node:util';
@@ -11,6 +11,7 @@ import type { Fault } from '../src/units/fault';
 import { formatDollars } from '../src/units/money';
 import { err, ok } from '../src/units/result';
 import { planWords as say } from '../src/words/en/plan';
+import { mapLines, withMap } from './mapText';
 import { fault, jobFiles, readText } from './readText';
 import { createSolver } from './solver';
 
@@ -19,6 +20,7 @@ const isFault = (o: Result | Fault): o is Fault => 'error' in o;
 interface Flags {
   readonly option: string | undefined;
   readonly quick: boolean;
+  readonly map: boolean;
 }
 
 const planText = async (text: string, flags: Flags): Promise<{ job: Job | null; output: Result | Fault }> => {
@@ -30,7 +32,8 @@ const planText = async (text: string, flags: Flags): Promise<{ job: Job | null; 
   if (option !== undefined && !job.options.some((o) => o.id === option))
     return { job, output: fault('no-such-option', '/options', `This job has no option "${option}".`) };
   const ask = option === undefined ? {} : { options: [option] };
-  return { job, output: flags.quick ? planJob(job, ask) : await proveJob(job, ask, await createSolver()) };
+  const output = flags.quick ? planJob(job, ask) : await proveJob(job, ask, await createSolver());
+  return { job, output: flags.map ? withMap(job, output, option) : output };
 };
 
 const shown = (plans: Result['plans'], advice: Result['advice']): Plan | undefined =>
@@ -87,6 +90,7 @@ const table = (rows: readonly (readonly string[])[]): string => {
 const OPTIONS = {
   option: { type: 'string' },
   quick: { type: 'boolean', default: false },
+  map: { type: 'boolean', default: false },
   json: { type: 'boolean', default: false },
 } as const;
 
@@ -115,7 +119,7 @@ const main = async (args: readonly string[]): Promise<number> => {
     return 2;
   };
   if (!read.ok) return refuse(read.error);
-  const { path, option, quick } = read.value;
+  const { path, option, quick, map } = read.value;
   const found = jobFiles(path);
   if (!found.ok) return refuse(found.error);
   const { folder } = found.value;
@@ -123,7 +127,9 @@ const main = async (args: readonly string[]): Promise<number> => {
   const rows: string[][] = [];
   for (const { name, path: at } of found.value.files) {
     const text = readText(at);
-    const { job, output } = text.ok ? await planText(text.value, { option, quick }) : { job: null, output: text.error };
+    const { job, output } = text.ok
+      ? await planText(text.value, { option, quick, map })
+      : { job: null, output: text.error };
     files.push({ file: name, output });
     rows.push(row(name, job, output));
   }
@@ -132,7 +138,10 @@ const main = async (args: readonly string[]): Promise<number> => {
   if (json) console.log(printed(folder ? { files } : only.output));
   else {
     console.log(table(rows));
-    if (!folder && !isFault(only.output)) console.log(['', ...spoken(only.output)].join('\n'));
+    if (!folder && !isFault(only.output)) {
+      const { places } = only.output;
+      console.log(['', ...spoken(only.output), ...(places ? mapLines(places) : [])].join('\n'));
+    }
   }
   return files.some(({ output }) => isFault(output)) ? 2 : 0;
 };

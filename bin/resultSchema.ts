@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LEG_WAYS } from '../src/facts/result';
-import { cableSchema, jobSchema, WAYS } from '../src/job/schema';
+import { cableSchema, jobSchema, termsSchema, WAYS } from '../src/job/schema';
 
 /**
  * The result as a schema: for `docs/schema/result.schema.json` and for tests that hold every printed result against
@@ -15,6 +15,7 @@ const pt3 = z.tuple([number, number, number]).readonly();
 const oneOf = <const T extends readonly [string, ...string[]]>(names: T) => z.enum(names);
 const optionShape = jobSchema.unwrap().shape.options.unwrap().element.unwrap().shape;
 const onWall = optionShape.enclosure.unwrap().shape.on;
+const terms = termsSchema.unwrap().shape;
 const tally = jobSchema.unwrap().shape.issued.unwrap().element.unwrap().shape.figures;
 
 const leg = record({ from: pt3, to: pt3, cable: oneOf(['old', 'new']), row: text.nullable(), by: oneOf(LEG_WAYS) });
@@ -75,8 +76,8 @@ const finding = record({
   section: text,
   standing: oneOf(['confirmed', 'one source', 'memory', 'unverified']),
   amendment: text.nullable(),
-  say: text,
   split: text.nullable(),
+  say: text,
   look: text.nullable(),
   remedies: list(record({ say: text, cents: whole.nullable() })),
   shape: list(pt3).nullable(),
@@ -113,8 +114,10 @@ export const planSchema = record({
   rows: list(row),
   feeder: record({
     way: oneOf(['kept', 'extended', 'replaced']),
+    why: text,
     legs: list(leg),
     cutLength: number,
+    outside: z.union([number, z.literal('unknown')]),
     holes: list(record({ at: pt3, diameter: number.nullable() })),
     supports: whole,
     plates: whole,
@@ -144,14 +147,52 @@ export const planSchema = record({
     unverifiedShare: number,
     lines: list(line),
     alternates: list(
-      record({ id: text, say: text, required: z.boolean(), taken: z.boolean(), cents: whole, rule: text.nullable() }),
+      record({
+        id: text,
+        say: text,
+        required: z.boolean(),
+        taken: z.boolean(),
+        cents: whole,
+        rule: text.nullable(),
+        spaces: whole,
+        hours: number,
+      }),
+    ),
+    packages: list(
+      record({
+        id: oneOf(['good', 'better', 'best']),
+        say: text,
+        alternates: list(text),
+        lowCents: whole,
+        likelyCents: whole,
+        highCents: whole,
+        hours: number,
+        taken: z.boolean(),
+      }),
     ),
     drivers: list(record({ id: text, say: text, cents: whole })),
+    unitChanges: list(record({ id: text, say: text, unit: text, cents: whole })),
+    forgettingAfci: record({ circuits: whole, cents: whole }),
+    quote: record({
+      asked: terms.quote,
+      as: terms.quote,
+      fixedCents: whole.nullable(),
+      hourCents: whole,
+      materialShare: number,
+      say: text,
+    }),
   }),
   time: record({
     days: number,
     byTask: list(record({ id: text, say: text, hours: number, when })),
     outage: list(record({ circuit: text, hours: number })),
+    people: terms.people,
+    cutOver: terms.cutOver,
+    crews: list(record({ people: terms.people, cutOver: terms.cutOver, days: number, outageHours: number })),
+    longOutageHours: number,
+    goNoGo: number.nullable(),
+    holds: list(record({ id: text, when, say: text })),
+    remarks: list(record({ id: text, say: text })),
   }),
   cuts: list(
     record({
@@ -162,13 +203,14 @@ export const planSchema = record({
           bought: z.boolean(),
           pieces: list(record({ homeRun: text, length: number })),
           left: number,
+          kept: z.boolean(),
         }),
       ),
       cents: whole,
       proof,
     }),
   ),
-  order: list(record({ item: text, say: text, quantity: number, unit: text })),
+  order: list(record({ item: text, say: text, quantity: number, unit: text, leadDays: number.nullable() })),
   proof: record({ splices: proof, rows: proof }),
 });
 
@@ -192,13 +234,35 @@ export const resultSchema = record({
   places: list(
     record({
       on: onWall,
+      upright: z.boolean(),
       clear: z.boolean(),
       rules: list(text),
+      why: text,
       cents: whole.nullable(),
       afciAdded: whole.nullable(),
+      past: list(text),
       conductorsSpliced: whole.nullable(),
+      grade: oneOf(['splices only', 'live', 'final']).nullable(),
     }),
   ).nullable(),
+  comparisons: list(
+    record({
+      option: text,
+      against: text,
+      rows: list(
+        record({
+          id: text,
+          kind: line.unwrap().shape.kind,
+          say: text,
+          cents: whole,
+          againstCents: whole,
+          differs: whole,
+        }),
+      ),
+      differs: whole,
+      breakEvens: list(record({ id: text, say: text, unit: text, now: number, at: number })),
+    }),
+  ),
 });
 
 /** The JSON Schema as a file's text. */

@@ -13,7 +13,7 @@ const coarse = asked.get('quality') === 'low';
 const exposed = asked.has('test');
 
 /** The 3-D view on the open job: a home run is singled out for all drawings, anything else for this one. */
-export const ScenePane = ({ job, option, plan, homeRun }: SceneProps) => {
+export const ScenePane = ({ job, option, plan, homeRun, map }: SceneProps) => {
   const { singleOut } = useActions();
   const note = useJobState((s) => s.note);
   const { look } = useHost();
@@ -24,6 +24,7 @@ export const ScenePane = ({ job, option, plan, homeRun }: SceneProps) => {
         job={job}
         option={option}
         plan={plan}
+        map={map}
         selected={homeRun ?? own}
         onSelect={(picked) => {
           const run = picked?.kind === 'home run' ? picked.id : null;

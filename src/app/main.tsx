@@ -11,6 +11,7 @@ import { createJobStore } from '../state/jobStore';
 import { idbShelf } from '../storage/idbShelf';
 import { browserTabs } from '../storage/tabs';
 import { workerLive } from '../workers/workerLive';
+import { workerMapper } from '../workers/workerMapper';
 import { workerPlanner } from '../workers/workerPlanner';
 import './tokens.css';
 import './base.css';
@@ -28,6 +29,7 @@ const newKey = (): string => crypto.randomUUID();
 const store = createJobStore({
   planner: workerPlanner(),
   live: workerLive(),
+  mapper: workerMapper(),
   shelf,
   tabs: browserTabs(),
   clock: () => new Date().toISOString(),

@@ -1,8 +1,8 @@
 import type { Enclosure, OnWall } from '../job/schema';
 import type { WallFace } from '../job/site';
+import type { Places } from '../plan/map/clearPlaces';
 import { toSixtyFourths } from '../units/length';
 import type { In, Pt } from '../units/types';
-import type { Places } from './clearPlaces';
 import { alongOut, type Unrolled, wallAt } from './unroll';
 
 /** Where a panel is held while it is dragged, and what it stopped against. */

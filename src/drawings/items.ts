@@ -28,8 +28,8 @@ export type Layer = (typeof LAYERS)[number];
 /** Rank of a line: the heaviest is what the drawing cuts. */
 export type Weight = 'cut' | 'profile' | 'object' | 'thin' | 'hair' | 'old' | 'new' | 'feeder';
 export type Tone = 'ink' | 'ink-2' | 'ink-3' | 'old' | 'new' | 'on-new' | 'hair' | 'paper';
-/** away: taken out · future: comes with the finishing · overhead: above the cut · zone: kept clear. */
-export type Dash = 'away' | 'future' | 'overhead' | 'zone';
+/** away: taken out · future: comes with the finishing · overhead: above the cut · zone: kept clear · limit: 6 ft end there. */
+export type Dash = 'away' | 'future' | 'overhead' | 'zone' | 'limit';
 export type Hatch =
   | 'concrete'
   | 'block'

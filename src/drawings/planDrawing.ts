@@ -3,10 +3,12 @@ import { bounds } from '../geometry/polygon';
 import type { Job, Option } from '../job/schema';
 import type { Id, Pt, Pt3 } from '../units/types';
 import { dimensionPanel, dimensionWalls } from './dimensions';
+import { drawPlanMap } from './drawMap';
 import { drawPlanPlaces, type PlacesByFace } from './drawPlaces';
 import { type Drawing, type Drawn, inOrder } from './items';
 import { drawJoists } from './joists';
 import { keyNotes } from './keyNotes';
+import type { MapModel } from './mapModel';
 import { drawMarks } from './marks';
 import { drawNames } from './names';
 import { drawBoxes, drawLimits, drawNewFeeder, drawNewPanel, drawOneRun, drawRoutes, tagRows } from './newWork';
@@ -23,6 +25,8 @@ export interface DrawingOf {
   readonly small: boolean;
   /** Where the new panel can go, where that is shown. */
   readonly places?: PlacesByFace | null;
+  /** What it comes to where it can go, where that is asked for. */
+  readonly map?: MapModel | null;
 }
 
 const flat = ([x, y]: Pt3): Pt => [x, y];
@@ -32,7 +36,7 @@ export const planDrawing = (
   job: Job,
   option: Option,
   plan: Plan | null,
-  { homeRun, small, places = null }: DrawingOf,
+  { homeRun, small, places = null, map = null }: DrawingOf,
 ): Drawing => {
   const { site } = job;
   const items: Drawn[] = [
@@ -47,7 +51,8 @@ export const planDrawing = (
     ...drawNewPanel(job, option),
     ...(small ? [] : dimensionWalls(site)),
     ...dimensionPanel(job, option, small),
-    ...(places ? drawPlanPlaces(site, option, places) : []),
+    ...(map ? drawPlanMap(job, option, map) : []),
+    ...(places && !map ? drawPlanPlaces(site, option, places) : []),
     ...drawNames(job, option, plan, small),
   ];
   if (plan) {

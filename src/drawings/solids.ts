@@ -96,7 +96,8 @@ export type SolidKind =
   | 'box'
   | 'space'
   | 'intrusion'
-  | 'board';
+  | 'board'
+  | 'places';
 
 /** One thing of the job or the plan, by its id there. */
 export interface Solid {

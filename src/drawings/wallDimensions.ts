@@ -1,6 +1,6 @@
 import type { Job, Option } from '../job/schema';
 import { enclosureOnFace } from '../job/site';
-import type { Id, Pt } from '../units/types';
+import type { Id, In, Pt } from '../units/types';
 import { BAND } from './drawPlaces';
 import type { Dimension } from './items';
 import { type Unrolled, wallOf } from './unroll';
@@ -30,12 +30,14 @@ export const dimensionWallDrawing = (
   option: Option,
   walls: readonly Unrolled[],
   small: boolean,
+  /** Below which the lengths of the walls stand. */
+  foot: In = BAND.to,
 ): Dimension[] => {
   const { enclosure } = option;
   const wall = wallOf(walls, enclosure.on);
   const lengths = small
     ? []
-    : walls.map(({ face, at }) => dimension(face.id, [at + face.length, BAND.to], [at, BAND.to], NEAR, 'from'));
+    : walls.map(({ face, at }) => dimension(face.id, [at + face.length, foot], [at, foot], NEAR, 'from'));
   if (!wall) return lengths;
   const { left, right, bottom, top } = enclosureOnFace(enclosure);
   const [l, r] = [wall.at + left, wall.at + right];

@@ -1,6 +1,7 @@
 import type { Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import type { Pt, Pt3 } from '../units/types';
+import { drawWallMap, MAP_BAND } from './drawMap';
 import { BAND, drawWallPlaces } from './drawPlaces';
 import { seeCourse, seePoint } from './elevation';
 import { type Drawing, type Drawn, inOrder, path, stroke } from './items';
@@ -29,10 +30,11 @@ export const wallDrawing = (
   job: Job,
   option: Option,
   plan: Plan | null,
-  { homeRun, small, places = null }: DrawingOf,
+  { homeRun, small, places = null, map = null }: DrawingOf,
 ): WallDrawing => {
   const walls = unroll(job);
   const { site } = job;
+  const foot = map ? MAP_BAND.to : BAND.to;
   const items: Drawn[] = [
     ...drawShell(job, walls),
     ...drawWallOpenings(site, walls),
@@ -41,8 +43,9 @@ export const wallDrawing = (
     ...drawSleeves(job, walls),
     ...drawWallOldWork(job, option, plan, walls),
     ...drawWallNewWork(job, option, plan, walls),
-    ...dimensionWallDrawing(job, option, walls, small),
-    ...(places ? drawWallPlaces(walls, option, places) : []),
+    ...dimensionWallDrawing(job, option, walls, small, foot),
+    ...(map ? drawWallMap(job, walls, option, map, places ?? new Map()) : []),
+    ...(places && !map ? drawWallPlaces(walls, option, places) : []),
   ];
   if (plan) {
     const see = (p: Pt3): Pt | null => seePoint(site, walls, p);
@@ -63,7 +66,7 @@ export const wallDrawing = (
     items: inOrder(items),
     extent: {
       minX: 0,
-      minY: places ? BAND.to : 0,
+      minY: places || map ? foot : 0,
       maxX: last ? last.at + last.face.length : 1,
       maxY: Math.max(...walls.map((w) => topOf(site, w))),
     },

@@ -1,5 +1,5 @@
 import type { Worked } from '../calculations/types';
-import type { OnWall, Tally, Way } from '../job/schema';
+import type { OnWall, Tally, Terms, Way } from '../job/schema';
 import type { Cable } from '../standards/cable';
 import type { Fault } from '../units/fault';
 import type { Cents, Edition, Id, In, Pt3, U } from '../units/types';
@@ -120,9 +120,12 @@ export interface Line {
 export type Proof = { readonly best: true } | { readonly best: false; readonly atMostAbove: number };
 export interface FeederPlan {
   readonly way: 'kept' | 'extended' | 'replaced';
+  readonly why: string;
   readonly legs: readonly Leg[];
   /** New cable, as the crew cuts it; 0 where the feeder is kept or has no way. */
   readonly cutLength: In;
+  /** The part of its way outside the room; 'unknown' = in no length, work or price. 0 where it is kept. */
+  readonly outside: U<In>;
   /** Joists bored for it alone; diameter null = its outside is not known. */
   readonly holes: readonly { readonly at: Pt3; readonly diameter: In | null }[];
   readonly supports: number;
@@ -162,8 +165,46 @@ export interface Price {
     readonly taken: boolean;
     readonly cents: Cents;
     readonly rule: string | null;
+    /** Spaces of the panel it takes, and spare ones it brings as less than nothing. */
+    readonly spaces: number;
+    /** Likely labor-hours it adds. */
+    readonly hours: number;
+  }[];
+  /** The same job with the alternates of a package and no others of the owner's choice. Empty in a live plan. */
+  readonly packages: readonly {
+    readonly id: 'good' | 'better' | 'best';
+    readonly say: string;
+    readonly alternates: readonly Id[];
+    readonly lowCents: Cents;
+    readonly likelyCents: Cents;
+    readonly highCents: Cents;
+    readonly hours: number;
+    readonly taken: boolean;
   }[];
   readonly drivers: readonly { readonly id: Id; readonly say: string; readonly cents: Cents }[];
+  /** What one more of a thing costs that nobody can see yet, overhead, profit and tax in it. Empty in a live plan. */
+  readonly unitChanges: readonly { readonly id: Id; readonly say: string; readonly unit: string; readonly cents: Cents }[];
+  /** AFCI that this price counts and a price that forgets it does not: breakers, landing, trouble allowance. */
+  readonly forgettingAfci: { readonly circuits: number; readonly cents: Cents };
+  readonly quote: Quote;
+}
+/** How the price is offered. A walk-through survey, and a price with something missing, carry no fixed sum. */
+export interface Quote {
+  readonly asked: Terms['quote'];
+  readonly as: Terms['quote'];
+  /** The fixed sum; null where none is offered. */
+  readonly fixedCents: Cents | null;
+  /** A labor-hour as it is charged, overhead, profit and tax in it. */
+  readonly hourCents: Cents;
+  /** What material is charged at, over its cost, as a share: overhead and profit. */
+  readonly materialShare: number;
+  readonly say: string;
+}
+/** Work waits here until somebody has seen it. */
+export interface HoldPoint {
+  readonly id: Id;
+  readonly when: 'before outage' | 'outage' | 'after';
+  readonly say: string;
 }
 export interface TimePlan {
   readonly days: number;
@@ -174,6 +215,22 @@ export interface TimePlan {
     readonly when: 'before outage' | 'outage' | 'after';
   }[];
   readonly outage: readonly { readonly circuit: Id; readonly hours: number }[];
+  readonly people: Terms['people'];
+  /** What is done: rolled over only where it was asked for and can be. */
+  readonly cutOver: Terms['cutOver'];
+  /** The same job with other crews; rolled over only where that can be. Outage: of the whole house. */
+  readonly crews: readonly {
+    readonly people: Terms['people'];
+    readonly cutOver: Terms['cutOver'];
+    readonly days: number;
+    readonly outageHours: number;
+  }[];
+  /** Nine of ten outages are not longer. */
+  readonly longOutageHours: number;
+  /** The last hour of the clock to shut off and still end by the end of the day; null = none, or no outage. */
+  readonly goNoGo: number | null;
+  readonly holds: readonly HoldPoint[];
+  readonly remarks: readonly { readonly id: Id; readonly say: string }[];
 }
 export interface Cut {
   readonly cable: string;
@@ -182,6 +239,8 @@ export interface Cut {
     readonly bought: boolean;
     readonly pieces: readonly { readonly homeRun: Id; readonly length: In }[];
     readonly left: In;
+    /** What is left is long enough to be used again: it goes to the truck. */
+    readonly kept: boolean;
   }[];
   readonly cents: Cents;
   readonly proof: Proof;
@@ -191,6 +250,8 @@ export interface OrderLine {
   readonly say: string;
   readonly quantity: number;
   readonly unit: string;
+  /** Working days until the counter has it; null = on the shelf. */
+  readonly leadDays: number | null;
 }
 export type Grade = 'live' | 'final' | 'proven';
 export interface Plan {
@@ -228,13 +289,47 @@ export interface Advice {
     readonly cents: Cents;
   }[];
 }
+/** One option beside the one it is measured by: the advised one, or the next best beside that. */
+export interface Comparison {
+  readonly option: Id;
+  readonly against: Id;
+  /** Likely cents of lines that differ, by what they are for; `cents` less `againstCents` is `differs`. */
+  readonly rows: readonly {
+    readonly id: Id;
+    readonly kind: Line['kind'];
+    readonly say: string;
+    readonly cents: Cents;
+    readonly againstCents: Cents;
+    readonly differs: Cents;
+  }[];
+  readonly differs: Cents;
+  /** Prices at which the two would cost the same, everything else as it is: now, and then, in dollars. */
+  readonly breakEvens: readonly {
+    readonly id: Id;
+    readonly say: string;
+    readonly unit: string;
+    readonly now: number;
+    readonly at: number;
+  }[];
+}
+/** One place of the map of where the new panel can go. */
 export interface Place {
   readonly on: OnWall;
+  readonly upright: boolean;
+  /** Nothing stops the job there, and every cable gets there. */
   readonly clear: boolean;
+  /** Rules that stop it, by id; empty also where an opening or an old cabinet is in the way. */
   readonly rules: readonly string[];
+  /** What bars it, in words; empty where nothing does. */
+  readonly why: string;
+  /** Likely price of the option there; null where it is barred. */
   readonly cents: Cents | null;
   readonly afciAdded: number | null;
+  /** Circuits that need AFCI there. */
+  readonly past: readonly Id[];
   readonly conductorsSpliced: number | null;
+  /** Every cable spliced where it lies, or planned there; null where it is barred. */
+  readonly grade: 'splices only' | 'live' | 'final' | null;
 }
 export interface Result {
   readonly format: 'backboard-plan';
@@ -247,6 +342,7 @@ export interface Result {
   readonly unknown: readonly { readonly path: string; readonly say: string; readonly blocks: readonly string[] }[];
   readonly notCovered: readonly { readonly rule: string; readonly why: string }[];
   readonly places: readonly Place[] | null;
+  readonly comparisons: readonly Comparison[];
 }
 export type Output =
   | Result

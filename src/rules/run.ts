@@ -22,14 +22,33 @@ const inEachYear = (facts: RuleFacts): FactsInYear[] => {
   }));
 };
 
+const JOB: Id = 'job';
+
+const broken = (fault: unknown): Says =>
+  cannotBeTold(say.broken(), say.brokenLook({ fault: fault instanceof Error ? fault.message : String(fault) }), []);
+
+/** A fault of the program in one rule is said of its subject, and the other rules still speak. */
+const guarded = <T>(of: () => T, otherwise: (fault: unknown) => T): T => {
+  try {
+    return of();
+  } catch (fault) {
+    return otherwise(fault);
+  }
+};
+
 /** What one rule says in one code year, subject by subject. */
 const inEdition = (rule: Rule, facts: FactsInYear): Map<Id, Says> => {
-  const required = isRequiredIn(rule.id, facts.edition);
-  return new Map(
-    [...new Set(rule.subjects(facts))].map((subject) => [
-      subject,
-      required ? rule.check(facts, subject) : doesNotApply(),
-    ]),
+  if (!isRequiredIn(rule.id, facts.edition))
+    return new Map(
+      guarded(
+        () => rule.subjects(facts),
+        () => [],
+      ).map((subject) => [subject, doesNotApply()]),
+    );
+  return guarded(
+    () =>
+      new Map([...new Set(rule.subjects(facts))].map((s) => [s, guarded(() => rule.check(facts, s), broken)] as const)),
+    (fault) => new Map([[JOB, broken(fault)]]),
   );
 };
 
@@ -62,7 +81,13 @@ const judgeIn = (rule: Rule, job: Job, years: readonly FactsInYear[]): Verdict[]
 };
 
 /** One rule asked of everything it looks at, what does not apply included. */
-export const judge = (rule: Rule, facts: RuleFacts): Verdict[] => judgeIn(rule, facts.job, inEachYear(facts));
+export const judge = (rule: Rule, facts: RuleFacts): Verdict[] => judgeAll([rule], facts);
+
+/** Several rules, what they look at together being looked at once. */
+export const judgeAll = (rules: readonly Rule[], facts: RuleFacts): Verdict[] => {
+  const years = inEachYear(facts);
+  return rules.flatMap((rule) => judgeIn(rule, facts.job, years));
+};
 
 /** Every rule asked of everything it looks at: verdicts sorted by rule and subject, and how often each had nothing to say. */
 export const runRules = (facts: RuleFacts): { verdicts: Verdict[]; doesNotApply: Record<string, number> } => {

@@ -1,5 +1,6 @@
 import { Canvas } from '@react-three/fiber';
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useCallback, useId, useRef, useState } from 'react';
+import type { MapModel } from '../drawings/mapModel';
 import type { Effect, Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import { formatFeetInches } from '../units/length';
@@ -25,6 +26,8 @@ interface Props {
   readonly option: Option;
   /** The option's plan, null as long as there is none for the job as it is now. */
   readonly plan: Plan | null;
+  /** Where the panel can go, where that is shown. */
+  readonly map: MapModel | null;
   /** Id of the thing, panel, box or home run that is selected in all drawings. */
   readonly selected: Id | null;
   /** Something was pointed at; null where nothing is. */
@@ -68,8 +71,8 @@ const canDraw = (): boolean => document.createElement('canvas').getContext('webg
 
 /** The option seen in space: from outside with the walls toward the eye left out, or standing in the room. */
 export const SceneView = (props: Props) => {
-  const { job, option, plan, selected, onSelect, note, number, hand, coarse, exposed, paintMark } = props;
-  const { house, names, marks, list, points, panel, inRoom } = useHouse(job, option, plan);
+  const { job, option, plan, map, selected, onSelect, note, number, hand, coarse, exposed, paintMark } = props;
+  const { house, names, marks, list, points, panel, inRoom } = useHouse(job, option, plan, map);
   const [able] = useState(canDraw);
   const [shared] = useState(makeShared);
   const [mode, setMode] = useState<EyeMode>('outside');

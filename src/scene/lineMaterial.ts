@@ -2,15 +2,16 @@ import { DoubleSide, ShaderMaterial } from 'three';
 import { COMMON, SCALE, type Shared } from './shared';
 import { INK_COUNT, WEIGHT_COUNT } from './tones';
 
-/** Dashes of the drawings, px on, off, on, off: none · away · future · overhead · zone. As in the tokens. */
+/** Dashes of the drawings, px on, off, on, off: none · away · future · overhead · zone · limit. As in the tokens. */
 const DASHES = [
   [1, 0, 1, 0],
   [5, 3.2, 5, 3.2],
   [10, 4, 10, 4],
   [9, 3, 2, 3],
   [7, 3, 7, 3],
+  [2, 3, 2, 3],
 ] as const;
-export const DASH_NAMES = [null, 'away', 'future', 'overhead', 'zone'] as const;
+export const DASH_NAMES = [null, 'away', 'future', 'overhead', 'zone', 'limit'] as const;
 
 const VERTEX = /* glsl */ `
   ${COMMON}
@@ -69,7 +70,7 @@ const FRAGMENT = /* glsl */ `
   varying vec3 vAt;
   varying float vAlong;
   varying vec2 vPen;
-  const vec4 DASHES[5] = vec4[5](${DASHES.map((d) => `vec4(${d.map((n) => n.toFixed(1)).join(', ')})`).join(', ')});
+  const vec4 DASHES[${DASHES.length}] = vec4[${DASHES.length}](${DASHES.map((d) => `vec4(${d.map((n) => n.toFixed(1)).join(', ')})`).join(', ')});
   void main() {
     if (cutAway(vAt)) discard;
     int dash = int(vPen.y + 0.5);

@@ -1,6 +1,8 @@
 import { useCallback, useMemo } from 'react';
 import { keyNotes } from '../drawings/keyNotes';
+import type { MapModel } from '../drawings/mapModel';
 import { solidHouse } from '../drawings/solidHouse';
+import { nameBest, solidMap } from '../drawings/solidMap';
 import { solidMarks } from '../drawings/solidMarks';
 import { solidNames } from '../drawings/solidNames';
 import { canPlace } from '../drawings/solidPanels';
@@ -16,9 +18,17 @@ import { sceneList } from './sceneList';
 import type { PanelFront } from './section';
 
 /** Everything that is drawn and said of an option, made anew only when it changes. */
-export const useHouse = (job: Job, option: Option, plan: Plan | null) => {
-  const house = useMemo(() => solidHouse(job, option, plan), [job, option, plan]);
-  const names = useMemo(() => solidNames(job, option, plan), [job, option, plan]);
+export const useHouse = (job: Job, option: Option, plan: Plan | null, map: MapModel | null) => {
+  const bare = useMemo(() => solidHouse(job, option, plan), [job, option, plan]);
+  const places = useMemo(() => (map ? solidMap(job.site, option, map) : []), [job.site, option, map]);
+  const house = useMemo(
+    () => (places.length > 0 ? { ...bare, solids: [...bare.solids, ...places] } : bare),
+    [bare, places],
+  );
+  const names = useMemo(
+    () => [...solidNames(job, option, plan), ...(map ? nameBest(job.site, option, map) : [])],
+    [job, option, plan, map],
+  );
   const marks = useMemo(
     () => (plan ? solidMarks(job, option, plan, keyNotes(plan.findings)) : []),
     [job, option, plan],

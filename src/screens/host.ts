@@ -1,4 +1,5 @@
 import type { ComponentType } from 'react';
+import type { MapModel } from '../drawings/mapModel';
 import type { Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import type { Id } from '../units/types';
@@ -26,6 +27,8 @@ export interface SceneProps {
   readonly option: Option;
   readonly plan: Plan | null;
   readonly homeRun: Id | null;
+  /** Where the panel can go, where that is shown. */
+  readonly map: MapModel | null;
 }
 
 /** What the browser says of the jobs it keeps; null where it does not say. */

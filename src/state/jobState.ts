@@ -6,6 +6,7 @@ import type { Kept, Place, TroubleKind, VersionMark } from '../storage/shelf';
 import type { Fault } from '../units/fault';
 import type { Id } from '../units/types';
 import type { Answer } from './answers';
+import type { PanelMap } from './mapping';
 
 /** The planner's work on the job as it is now. */
 export type Planning =
@@ -62,6 +63,8 @@ export interface JobState {
   readonly note: number | null;
   /** Null while nothing is dragged. */
   readonly live: Live | null;
+  /** Null while nobody asked where the panel can go. */
+  readonly map: PanelMap | null;
   readonly refusal: Refusal | null;
   /** What was changed to make the opened file readable. */
   readonly repairs: readonly string[];
@@ -106,6 +109,12 @@ export interface JobActions {
   drop(): void;
   /** Puts the panel back where it was before it was dragged. */
   letGo(): void;
+  /** Shows where the option's new panel can go, and plans every place. */
+  showMap(option: Id): void;
+  stopMap(): void;
+  hideMap(): void;
+  /** Singles out a place of the map, by its key. */
+  lookAtPlace(at: string | null): void;
   dismiss(): void;
   /** Asks the planner again after it failed. */
   planAgain(): void;
@@ -129,6 +138,7 @@ export const NOTHING: JobState = {
   homeRun: null,
   note: null,
   live: null,
+  map: null,
   refusal: null,
   repairs: [],
   parted: false,

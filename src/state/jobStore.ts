@@ -20,6 +20,7 @@ import { makeDragging } from './dragging';
 import { makeHolding } from './holding';
 import { type JobActions, type JobState, NOTHING } from './jobState';
 import { makeLibrary, openEntry } from './library';
+import { makeMapping } from './mapping';
 import { makePlanAsking } from './planAsking';
 import type { Ports } from './ports';
 import { makeRevisions } from './revisions';
@@ -102,6 +103,7 @@ export const createJobStore = (ports: Ports): JobStore => {
   makeHolding(store, ports, follow);
   const library = makeLibrary(store, ports, autosave.keepNow);
 
+  const mapping = makeMapping(store, ports.mapper);
   const dragging = makeDragging(store, ports.live, (change) => actions.edit(change));
 
   const actions: JobActions = {
@@ -170,6 +172,7 @@ export const createJobStore = (ports: Ports): JobStore => {
     choose: (option) => store.setState({ option, homeRun: null, note: null, live: null }),
     singleOut: ({ homeRun = null, note = null }) => store.setState({ homeRun, note }),
     ...dragging,
+    ...mapping,
     dismiss: () => store.setState({ refusal: null, repairs: [], parted: false, cleared: false }),
     planAgain() {
       const job = now();

@@ -1,11 +1,13 @@
 import type { Shelf } from '../storage/shelf';
 import type { Tabs } from '../storage/tabs';
+import type { Mapper } from '../workers/mapper';
 import type { LivePlanner, Planner } from '../workers/planner';
 
 /** What the state needs from outside; `app` gives it. */
 export interface Ports {
   readonly planner: Planner;
   readonly live: LivePlanner;
+  readonly mapper: Mapper;
   readonly shelf: Shelf;
   readonly tabs: Tabs;
   /** Now, as ISO time. */

@@ -143,6 +143,7 @@ export interface FeederEnd {
 export interface Feeder {
   from: FeederEnd;
   entersAt: Pt3;
+  outside: U<In>; // along its way, from its source to where it comes into the room
   path: Pt3[];
   cable: Cable;
   raceway: U<'none' | 'metal' | 'PVC'>;
@@ -185,6 +186,10 @@ export interface PriceBook {
   profit: { as: 'margin' | 'markup'; rate: number };
   tax: { rate: number; on: string[] };
   allowances: { id: Id; low: number; likely: number; high: number }[];
+  wage: { dollarsPerHour: number; burden: number } | null;
+  minimumDollars: number;
+  roundToDollars: number;
+  lead: { id: Id; days: number }[];
 }
 export interface Job {
   format: 'backboard-job';
@@ -288,6 +293,13 @@ export interface Job {
     spliceSpotCents: Cents;
   };
   priceBook: PriceBook | 'default';
+  terms: {
+    quote: 'fixed' | 'range' | 'time and material';
+    people: 1 | 2 | 3;
+    cutOver: 'all at once' | 'roll-over';
+    startsAt: number;
+    endsAt: number;
+  };
   stock: { cable: string; lengths: In[] }[];
   alternates: { id: Id; taken: boolean }[];
   answers: {
@@ -405,6 +417,7 @@ export interface Finding {
   section: string;
   standing: 'confirmed' | 'one source' | 'memory' | 'unverified';
   amendment: string | null;
+  split: string | null; // what the two sides say where practice is split and nobody has answered
   say: string;
   look: string | null;
   remedies: { say: string; cents: Cents | null }[];
@@ -417,7 +430,6 @@ export interface Line {
   say: string; // item in plain words
   quantity: number;
   unit: string;
-  split: string | null; // what the two sides say where practice is split and nobody has answered
   dollarsEach: number;
   lowCents: Cents;
   likelyCents: Cents;
@@ -441,8 +453,10 @@ export interface Plan {
   rows: Row[];
   feeder: {
     way: 'kept' | 'extended' | 'replaced';
+    why: string;
     legs: Leg[];
     cutLength: In; // new cable; 0 = kept
+    outside: U<In>; // the part of the new cable's way outside the room; 'unknown' = not in cutLength
     holes: { at: Pt3; diameter: In | null }[]; // joists bored for it alone; diameter null = its outside is not known
     supports: number;
     plates: number;
@@ -469,21 +483,57 @@ export interface Plan {
     missingSay: string[]; // missing: price book ids and JSON pointers; missingSay: one sentence for each, in its order
     unverifiedShare: number;
     lines: Line[];
-    alternates: { id: Id; say: string; required: boolean; taken: boolean; cents: Cents; rule: string | null }[];
+    alternates: {
+      id: Id;
+      say: string;
+      required: boolean;
+      taken: boolean;
+      cents: Cents;
+      rule: string | null;
+      spaces: number;
+      hours: number;
+    }[];
+    packages: {
+      id: 'good' | 'better' | 'best';
+      say: string;
+      alternates: Id[];
+      lowCents: Cents;
+      likelyCents: Cents;
+      highCents: Cents;
+      hours: number;
+      taken: boolean;
+    }[];
     drivers: { id: Id; say: string; cents: Cents }[];
+    unitChanges: { id: Id; say: string; unit: string; cents: Cents }[];
+    forgettingAfci: { circuits: number; cents: Cents };
+    quote: {
+      asked: 'fixed' | 'range' | 'time and material';
+      as: 'fixed' | 'range' | 'time and material';
+      fixedCents: Cents | null;
+      hourCents: Cents;
+      materialShare: number;
+      say: string;
+    };
   };
   time: {
     days: number;
     byTask: { id: Id; say: string; hours: number; when: 'before outage' | 'outage' | 'after' }[];
     outage: { circuit: Id; hours: number }[];
+    people: 1 | 2 | 3;
+    cutOver: 'all at once' | 'roll-over';
+    crews: { people: 1 | 2 | 3; cutOver: 'all at once' | 'roll-over'; days: number; outageHours: number }[];
+    longOutageHours: number;
+    goNoGo: number | null; // hour of the clock
+    holds: { id: Id; when: 'before outage' | 'outage' | 'after'; say: string }[];
+    remarks: { id: Id; say: string }[];
   };
   cuts: {
     cable: string;
-    coils: { length: In; bought: boolean; pieces: { homeRun: Id; length: In }[]; left: In }[];
+    coils: { length: In; bought: boolean; pieces: { homeRun: Id; length: In }[]; left: In; kept: boolean }[];
     cents: Cents;
     proof: Proof;
   }[];
-  order: { item: Id; say: string; quantity: number; unit: string }[];
+  order: { item: Id; say: string; quantity: number; unit: string; leadDays: number | null }[];
   proof: { splices: Proof; rows: Proof };
 }
 export interface Advice {
@@ -494,11 +544,15 @@ export interface Advice {
 }
 export interface Place {
   on: OnWall;
+  upright: boolean;
   clear: boolean;
   rules: string[];
+  why: string;
   cents: Cents | null;
   afciAdded: number | null;
+  past: Id[];
   conductorsSpliced: number | null;
+  grade: 'splices only' | 'live' | 'final' | null;
 }
 export interface Result {
   format: 'backboard-plan';
@@ -511,6 +565,13 @@ export interface Result {
   unknown: { path: string; say: string; blocks: string[] }[];
   notCovered: { rule: string; why: string }[];
   places: Place[] | null;
+  comparisons: {
+    option: Id;
+    against: Id;
+    rows: { id: Id; kind: Line['kind']; say: string; cents: Cents; againstCents: Cents; differs: Cents }[];
+    differs: Cents;
+    breakEvens: { id: Id; say: string; unit: string; now: number; at: number }[];
+  }[];
 } // places: only with --map; one entry a wall face, left and height
 export interface Fault {
   error: { type: string; path: string; say: string };

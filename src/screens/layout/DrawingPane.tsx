@@ -37,6 +37,10 @@ interface Props {
   readonly note: number | null;
   readonly onMark: (number: number) => void;
   readonly onThing: (id: string) => void;
+  /** A mouse over the drawing, in its inches; null where it left. */
+  readonly onHover?: (p: Pt | null, pixel: number) => void;
+  /** Pointed at where nothing else is, with the inches of a pixel. */
+  readonly onTap?: (p: Pt, pixel: number) => void;
   /** Beside the title: what the lines mean, what is singled out. */
   readonly beside?: ReactNode;
   /** What lies over the drawing and can be taken hold of. */
@@ -67,6 +71,8 @@ export const DrawingPane = (props: Props) => {
     note,
     onMark,
     onThing,
+    onHover,
+    onTap,
     beside,
     over,
   } = props;
@@ -177,6 +183,11 @@ export const DrawingPane = (props: Props) => {
     };
   }, [zoomAt]);
 
+  const paperPoint = (event: PointerEvent<HTMLElement>): Pt => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const { scrollLeft, scrollTop } = event.currentTarget;
+    return [event.clientX - box.left + scrollLeft, event.clientY - box.top + scrollTop];
+  };
   const pan = useRef<{ x: number; y: number; left: number; top: number; moved: boolean } | null>(null);
   const down = (event: PointerEvent<HTMLElement>): void => {
     if (event.pointerType === 'touch' || event.button !== 0 || event.defaultPrevented) return;
@@ -185,6 +196,8 @@ export const DrawingPane = (props: Props) => {
   };
   const move = (event: PointerEvent<HTMLElement>): void => {
     const from = pan.current;
+    if (onHover && on && event.pointerType === 'mouse' && event.buttons === 0)
+      onHover(on.from(paperPoint(event)), 1 / on.scale);
     if (!from || (event.buttons & 1) === 0) return;
     const [dx, dy] = [event.clientX - from.x, event.clientY - from.y];
     if (!from.moved && Math.hypot(dx, dy) < MOVED_PX) return;
@@ -199,7 +212,11 @@ export const DrawingPane = (props: Props) => {
     const mark = event.target.closest<SVGElement>('[data-mark]')?.dataset.mark;
     const thing = event.target.closest<SVGElement>('[data-id]')?.dataset.id;
     if (mark !== undefined) onMark(Number(mark));
-    else if (thing !== undefined) onThing(thing);
+    else if (thing !== undefined && !onTap) onThing(thing);
+    else if (on && onTap) {
+      onTap(on.from(paperPoint(event)), 1 / on.scale);
+      if (thing !== undefined) onThing(thing);
+    }
   };
   const keys: Readonly<Record<string, () => void>> = {
     '+': () => zoomAt(STEP),
@@ -241,6 +258,7 @@ export const DrawingPane = (props: Props) => {
         onPointerDown={down}
         onPointerMove={move}
         onPointerUp={up}
+        onPointerLeave={() => onHover?.(null, 1)}
         onKeyDown={(event) => {
           const run = event.target === event.currentTarget ? keys[event.key] : undefined;
           if (!run || event.ctrlKey || event.metaKey) return;

@@ -9,8 +9,11 @@ import { middle } from '../../drawings/things';
 import { alongOut, unroll, wallOf } from '../../drawings/unroll';
 import { wallDrawing } from '../../drawings/wallDrawing';
 import { canOnWall } from '../../drawings/wallWork';
+import type { Place } from '../../facts/result';
 import type { Option } from '../../job/schema';
 import { faceOf, wallFaces } from '../../job/site';
+import { placeKey } from '../../plan/map/rank';
+import type { Pt } from '../../units/types';
 import { layoutWords as say } from '../../words/en/layout';
 import { type OptionView, useJob, useStale } from '../selected';
 import { useActions, useJobState } from '../session';
@@ -18,13 +21,19 @@ import { Detail } from './Detail';
 import { DrawingPane } from './DrawingPane';
 import { Lines } from './Lines';
 import css from './layout.module.css';
+import { nearestInPlan, nearestOnWall, orderOf, placeInPlan, placeOnWall } from './mapPoints';
 import { NoteShapes } from './NoteShapes';
 import { noteFrame } from './noteFrame';
 import { type HeldTo, PanelHandle } from './PanelHandle';
+import { PlaceCursor } from './PlaceCursor';
+import type { ShownMap } from './useMap';
 
 export interface PaneProps {
   readonly selected: OptionView;
   readonly places: PlacesByFace;
+  readonly shown: ShownMap | null;
+  /** A place of the map under the mouse. */
+  readonly onPlace: (place: Place | null) => void;
   readonly narrow: boolean;
   readonly onStop: (stop: string | null) => void;
 }
@@ -52,6 +61,8 @@ const useDrawn = ({ selected }: PaneProps) => {
 
 const words = { wallEnd: say.wallEnd, against: say.against };
 const placeless = { clear: [], barred: [] };
+/** So near to its mark a place is meant, px. */
+const NEAR_PX = 22;
 const focusKeyOf = (option: Option): string => option.id;
 
 /** The home run singled out, to be released. */
@@ -68,12 +79,16 @@ const Release = () => {
 
 /** Seen from above; the panel is dragged along any wall. */
 export const PlanPane = (props: PaneProps) => {
-  const { selected, places, narrow, onStop } = props;
+  const { selected, places, shown, narrow, onStop, onPlace } = props;
   const { job, option, plan, homeRun, note, keyed, onMark, onThing } = useDrawn(props);
+  const { lookAtPlace } = useActions();
+  const map = shown?.model ?? null;
   const drawing = useMemo(
-    () => planDrawing(job, option, plan, { homeRun, small: narrow, places }),
-    [job, option, plan, homeRun, narrow, places],
+    () => planDrawing(job, option, plan, { homeRun, small: narrow, places, map }),
+    [job, option, plan, homeRun, narrow, places, map],
   );
+  const order = useMemo(() => (shown ? orderOf(unroll(job), option, shown.map.places) : []), [job, option, shown]);
+  const near = (p: Pt, pixel: number) => nearestInPlan(faces, option, order, p, pixel * NEAR_PX);
   const faces = useMemo(() => wallFaces(job.site, 'after'), [job.site]);
   const frame = useMemo(
     () => (plan && keyed ? noteFrame(job, option, plan, keyed, ([x, y]) => [x, y]) : null),
@@ -102,6 +117,13 @@ export const PlanPane = (props: PaneProps) => {
       note={note}
       onMark={onMark}
       onThing={onThing}
+      {...(shown && {
+        onHover: (p: Pt | null, pixel: number) => onPlace(p && near(p, pixel)),
+        onTap: (p: Pt, pixel: number) => {
+          const place = near(p, pixel);
+          if (place) lookAtPlace(placeKey(place));
+        },
+      })}
       beside={<Release />}
       over={(on) => (
         <>
@@ -118,6 +140,15 @@ export const PlanPane = (props: PaneProps) => {
               onStop={onStop}
             />
           )}
+          {shown && (
+            <PlaceCursor
+              shown={shown}
+              order={order}
+              on={on}
+              pointOf={(place) => placeInPlan(faces, option, place)}
+              nearest={(p) => nearestInPlan(faces, option, order, p, Number.POSITIVE_INFINITY)}
+            />
+          )}
         </>
       )}
     />
@@ -126,13 +157,17 @@ export const PlanPane = (props: PaneProps) => {
 
 /** The inside walls unrolled; the panel is dragged along them and up and down. */
 export const WallPane = (props: PaneProps) => {
-  const { selected, places, narrow, onStop } = props;
+  const { selected, places, shown, narrow, onStop, onPlace } = props;
   const { job, option, plan, homeRun, note, keyed, onMark, onThing } = useDrawn(props);
+  const { lookAtPlace } = useActions();
+  const map = shown?.model ?? null;
   const drawing = useMemo(
-    () => wallDrawing(job, option, plan, { homeRun, small: narrow, places }),
-    [job, option, plan, homeRun, narrow, places],
+    () => wallDrawing(job, option, plan, { homeRun, small: narrow, places, map }),
+    [job, option, plan, homeRun, narrow, places, map],
   );
   const walls = useMemo(() => unroll(job), [job]);
+  const order = useMemo(() => (shown ? orderOf(walls, option, shown.map.places) : []), [walls, option, shown]);
+  const near = (p: Pt, pixel: number) => nearestOnWall(walls, option, order, p, pixel * NEAR_PX);
   const frame = useMemo(
     () => (plan && keyed ? noteFrame(job, option, plan, keyed, (p) => seePoint(job.site, walls, p)) : null),
     [job, option, plan, keyed, walls],
@@ -163,21 +198,38 @@ export const WallPane = (props: PaneProps) => {
       note={note}
       onMark={onMark}
       onThing={onThing}
-      beside={<Lines />}
-      over={(on) =>
-        outline &&
-        wall && (
-          <PanelHandle
-            option={selected.option}
-            on={on}
-            outline={outline}
-            length={wall.face.length}
-            hold={hold}
-            rises
-            onStop={onStop}
-          />
-        )
-      }
+      {...(shown && {
+        onHover: (p: Pt | null, pixel: number) => onPlace(p && near(p, pixel)),
+        onTap: (p: Pt, pixel: number) => {
+          const place = near(p, pixel);
+          if (place) lookAtPlace(placeKey(place));
+        },
+      })}
+      beside={shown ? null : <Lines />}
+      over={(on) => (
+        <>
+          {outline && wall && (
+            <PanelHandle
+              option={selected.option}
+              on={on}
+              outline={outline}
+              length={wall.face.length}
+              hold={hold}
+              rises
+              onStop={onStop}
+            />
+          )}
+          {shown && (
+            <PlaceCursor
+              shown={shown}
+              order={order}
+              on={on}
+              pointOf={(place) => placeOnWall(walls, option, place)}
+              nearest={(p) => nearestOnWall(walls, option, order, p, Number.POSITIVE_INFINITY)}
+            />
+          )}
+        </>
+      )}
     />
   );
 };

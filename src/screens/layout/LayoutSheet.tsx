@@ -1,6 +1,9 @@
 import { memo, useState } from 'react';
+import type { Place } from '../../facts/result';
 import { layoutWords as say } from '../../words/en/layout';
+import { mapWords } from '../../words/en/map';
 import { screenWords } from '../../words/en/screens';
+import { FeederWay } from '../parts/FeederWay';
 import parts from '../parts/parts.module.css';
 import { AfterNotes } from '../SheetFrame';
 import { InColumn, InTools, InViews } from '../Slots';
@@ -13,8 +16,11 @@ import { FirstOption } from './FirstOption';
 import { HomeRuns } from './HomeRuns';
 import { InWords } from './InWords';
 import css from './layout.module.css';
+import { MapBar } from './MapBar';
+import { MapList } from './MapList';
 import { OptionFields } from './OptionFields';
 import { OptionTools } from './OptionTools';
+import { type ShownMap, useMap } from './useMap';
 import { NARROW, useMedia } from './useMedia';
 import { usePlaces } from './usePlaces';
 
@@ -23,21 +29,27 @@ type View = (typeof VIEWS)[number];
 /** Three drawings stand beside each other from here on. */
 const ALL_THREE = '(min-width: 1200px) and (min-height: 640px)';
 
-const Drawings = ({ selected, view }: { readonly selected: OptionView; readonly view: View }) => {
+interface DrawingsProps {
+  readonly selected: OptionView;
+  readonly view: View;
+  readonly shown: ShownMap | null;
+  readonly onPlace: (place: Place | null) => void;
+}
+const Drawings = ({ selected, view, shown, onPlace }: DrawingsProps) => {
   const job = useJob();
   const places = usePlaces(job, selected.option);
   const narrow = useMedia(NARROW);
   const [stop, setStop] = useState<string | null>(null);
   const { Scene } = useHost();
   const homeRun = useJobState((s) => s.homeRun);
-  const props = { selected, places, narrow, onStop: setStop };
+  const props = { selected, places, shown, narrow, onStop: setStop, onPlace };
   const shows = (one: View): boolean => view === one || view === 'all' || (view === 'both' && one !== 'scene');
   return (
     <div className={css.drawings} data-view={view}>
       {shows('plan') && <PlanPane {...props} />}
       {shows('scene') && Scene && (
         <div className={css.scene}>
-          <Scene job={job} option={selected.option} plan={selected.plan} homeRun={homeRun} />
+          <Scene job={job} option={selected.option} plan={selected.plan} homeRun={homeRun} map={shown?.model ?? null} />
         </div>
       )}
       {shows('wall') && <WallPane {...props} />}
@@ -52,6 +64,9 @@ const Lists = memo(
     selected.plan && (
       <>
         <HomeRuns plan={selected.plan} at={selected.at} />
+        <p className={css.feeder}>
+          <FeederWay plan={selected.plan} at={selected.at} />
+        </p>
         <InWords selected={selected} />
       </>
     ),
@@ -69,6 +84,9 @@ export const LayoutSheet = () => {
   const wide = useMedia(ALL_THREE);
   const narrow = useMedia(NARROW);
   const { Scene } = useHost();
+  const shown = useMap();
+  const mapped = useJobState((s) => s.map !== null);
+  const [hover, setHover] = useState<Place | null>(null);
   const views = VIEWS.filter((v) => (v !== 'scene' && v !== 'all') || (Scene && (v === 'scene' || wide)));
   const view = views.find((v) => v === part) ?? 'both';
   return (
@@ -100,7 +118,13 @@ export const LayoutSheet = () => {
           <InColumn>
             <OptionFields selected={selected} tools={narrow ? <OptionTools /> : null} />
           </InColumn>
-          <Drawings selected={selected} view={view} />
+          {mapped && <MapBar shown={shown} hover={hover} />}
+          <Drawings selected={selected} view={view} shown={shown} onPlace={setHover} />
+          {shown && (
+            <AfterNotes label={mapWords.listTitle}>
+              <MapList shown={shown} />
+            </AfterNotes>
+          )}
           {selected.plan && (
             <AfterNotes label={screenWords.runsTitle}>
               <Lists selected={selected} />

@@ -1,7 +1,7 @@
-import { placesOn } from '../../drawings/clearPlaces';
 import { newOption } from '../../job/newOption';
 import type { Job, OnWall, Option } from '../../job/schema';
 import { faceOf, wallFaces } from '../../job/site';
+import { placesOn } from '../../plan/map/clearPlaces';
 import { byId } from '../../units/order';
 import { layoutWords as say } from '../../words/en/layout';
 import { useJob, useSelected } from '../selected';

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
-import { placesOn } from '../../drawings/clearPlaces';
 import type { PlacesByFace } from '../../drawings/drawPlaces';
 import type { Job, Option } from '../../job/schema';
 import { wallFaces } from '../../job/site';
+import { placesOn } from '../../plan/map/clearPlaces';
 
 /** Where the option's panel can go along every wall: found again when its size, height or surroundings change. */
 export const usePlaces = (job: Job, option: Option): PlacesByFace => {

@@ -11,8 +11,10 @@ export const drawingWords = {
   newPanel: (v: { spaces: number }) => `new panel, ${v.spaces} spaces`,
   newPanelSpacesUnknown: 'new panel',
   sixFeet: '6 ft',
+  passes: (v: { circuits: string }) => `6 ft: ${v.circuits}`,
   wallOrCeiling: 'wall or ceiling',
   noRoom: 'no room',
+  oldPanelStays: 'old panel stays',
   intrudes: (v: { thing: string; by: string }) => `${v.thing} ${inches(v.by)} in`,
   wallName: (v: { wall: string; side: string | null }) =>
     v.side === null ? v.wall.replaceAll('-', ' ') : `${v.wall.replaceAll('-', ' ')}, ${v.side}`,

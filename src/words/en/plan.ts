@@ -32,7 +32,13 @@ export const planWords = {
   flipNone: () => 'no option would be free of stops',
   moved: (v: { thing: string; dollars: string }) => `Move the ${v.thing} (${v.dollars}).`,
   feederBlocked: (v: { by: string }) => `No way for the feeder: ${v.by} in the way.`,
-  feederUnmeasured: (v: { from: string | null; panel: string }) =>
-    `The feeder between its source and where it comes into the room is not measured: from ${v.from === null ? 'the new service disconnect outdoors' : `its source (${v.from})`} to the new panel (${v.panel}). Its length and work there are not in the price.`,
+  feederNotDrawn: () =>
+    'The feeder is not drawn, so the length of a new one cannot be told and is not in the price. Draw it on the Survey from where it comes into the room to the old panel.',
+  feederUnmeasured: (v: { from: string | null }) =>
+    `The feeder outside the room is not measured: follow it from ${v.from === null ? 'the meter, where the new disconnect outdoors will stand,' : `its source (${v.from === '' ? 'not named' : v.from})`} to where it comes into the room and measure along its way. Neither that length nor the work there is in the price.`,
+  bestPlaces: (v: { clear: number; of: number }) =>
+    `Best places (${v.clear} of ${v.of} have no conflict in the checks made):`,
+  inTheWay: (v: { thing: string }) => `In the way: ${v.thing}.`,
   unreachable: (v: { cable: string; by: string }) => `No way for ${v.cable}: ${v.by} in the way.`,
+  laborHour: 'a labor-hour, at cost',
 } as const;

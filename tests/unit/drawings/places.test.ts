@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { placesOn } from '../../../src/drawings/clearPlaces';
+import { placesOn } from '../../../src/plan/map/clearPlaces';
 import { holdInPlan, holdOnWall } from '../../../src/drawings/hold';
 import { unroll } from '../../../src/drawings/unroll';
 import { faceOf, wallFaces } from '../../../src/job/site';

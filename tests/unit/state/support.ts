@@ -119,6 +119,7 @@ export const testPorts = () => {
   const remembered: (string | null)[] = [];
   const ports: Ports = {
     live: { plan: () => Promise.reject(new Error('nothing is dragged here')) },
+    mapper: { map: () => Promise.reject(new Error('nothing is mapped here')), stop: () => {} },
     planner: {
       plan: (request, onStep: (step: PlanStep) => void) =>
         new Promise<PlanReply>((resolve) => {
