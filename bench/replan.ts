@@ -21,7 +21,8 @@ const draggedTo = (job: Job, left: number): Job => ({
 });
 const leftOf = (frame: number) => 60 + ((frame * 7) % 300);
 
-const oneSweep = (job: Job) => {
+/** S: one sweep over the network of a job, the measure of all others. */
+export const oneSweep = (job: Job) => {
   const option = job.options[0]!;
   const { ask, facts, network } = settingOf(stageOf(job, option, 'live').ask);
   const weights = makeRoutes(network, option.enclosure, ask.unit, ALONE).weights(

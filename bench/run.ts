@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { boxLines } from './boxes';
 import { gridLines } from './grid';
+import { panelLines } from './panel';
 import { replanLines } from './replan';
 import type { Line } from './rounds';
 import { routeLines } from './routes';
@@ -12,6 +13,7 @@ const PARTS: Readonly<Record<string, () => Line[] | Promise<Line[]>>> = {
   B3: gridLines,
   'B4 B5 B7': replanLines,
   B8: boxLines,
+  B12: panelLines,
   B13: sameLines,
 };
 

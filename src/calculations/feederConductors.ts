@@ -121,7 +121,7 @@ const dwellingSteps = (f: FeederCase, amps: number, section: string): Steps => {
     return [
       {
         say: f.wholeDwelling === false ? say.dwellingNot : say.dwellingUnknown,
-        value: String(f.wholeDwelling),
+        value: say.dwellingWord(f.wholeDwelling),
         unit: '',
         section,
       },

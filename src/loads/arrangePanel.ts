@@ -1,29 +1,40 @@
+import { legOfSpace } from '../calculations/panelSlots';
 import type { DirectoryEntry, Run } from '../facts/result';
 import type { ArrangementFacts } from '../facts/ruling';
-import type { HomeRun, Job, Option } from '../job/schema';
+import type { Circuit, HomeRun, Job, Option } from '../job/schema';
+import { enclosureOnFace } from '../job/site';
 import { panelSpacesFor } from '../standards/panelSpaces';
 import { byId } from '../units/order';
 import { type Id, isKnown } from '../units/types';
+import { directoryWords as say } from '../words/en/directory';
 import { type Breaker, landsHere } from './breakers';
-import { chooseLegs } from './legs';
+import { directoryTexts } from './directoryText';
+import { entriesInto, type OnPanel, spaceAt, tailTo } from './insidePanel';
+import { chooseLegs, type LegChoice } from './legs';
+import { type Placing, placeUnits } from './slots';
 
 type Leg = 'A' | 'B';
 /** What takes a place in the panel: a breaker, or the surge device. */
 interface Unit {
   readonly id: Id;
   readonly poles: 1 | 2;
+  readonly va: number;
   /** What stands on each leg (a single pole: the same on either); null circuits for the surge device. */
   readonly on: Readonly<Record<Leg, { readonly circuit: Id | null; readonly text: string }>>;
   readonly protection: string;
-  readonly side: 'left' | 'right' | null;
   readonly amps: number;
+  /** Where its cables come into the panel. */
+  readonly from: readonly OnPanel[];
 }
 
 const SPD_SPACES = 2;
+/** The surge device keeps the shortest leads of all: its inches weigh before any other's. */
+const SPD_WEIGHT = 1000;
+const SPD = 'spd';
 
 const protectionText = (b: Breaker): string =>
   [
-    isKnown(b.amps) ? `${b.amps} A` : 'rating unknown',
+    isKnown(b.amps) ? `${b.amps} A` : say.ratingUnknown,
     b.poles === 2 ? '2-pole' : '',
     b.afci ? 'AFCI' : '',
     b.gfci ? 'GFCI' : '',
@@ -31,67 +42,84 @@ const protectionText = (b: Breaker): string =>
     .filter(Boolean)
     .join(' ');
 
-/** The side a cable arrives on, where its group enters from one. */
-const sideOf = (job: Job, b: Breaker): Unit['side'] => {
-  const entries = job.homeRuns
-    .filter((h) => h.circuits.some((c) => b.circuits.some((x) => x.id === c)))
-    .map((h) => job.cableGroups.find((g) => g.id === h.group)?.entry);
-  const side = entries[0];
-  return entries.every((e) => e === side) && (side === 'left' || side === 'right') ? side : null;
+const unitsOf = (
+  job: Job,
+  option: Option,
+  breakers: readonly Breaker[],
+  runs: readonly Run[],
+  turned: ReadonlySet<Id>,
+): Unit[] => {
+  const texts = directoryTexts(job.circuits);
+  const entries = entriesInto(job, option.enclosure, runs);
+  const at = (c: Circuit) => ({ circuit: c.id, text: texts.get(c.id) ?? c.label });
+  return breakers.map((b) => {
+    const [first, second] = turned.has(b.id)
+      ? [b.circuits[1]!, b.circuits[0]!]
+      : [b.circuits[0]!, b.circuits[1] ?? b.circuits[0]!];
+    const cables = job.homeRuns.filter((h) => h.circuits.some((id) => b.circuits.some((c) => c.id === id)));
+    return {
+      id: b.id,
+      poles: b.poles,
+      va: b.circuits.reduce((sum, c) => sum + (isKnown(c.va) ? c.va : 0), 0),
+      on: { A: at(first), B: at(second) },
+      protection: protectionText(b),
+      amps: isKnown(b.amps) ? b.amps : 0,
+      from: cables.flatMap((h) => entries.get(h.id) ?? []),
+    };
+  });
 };
+const surgeDevices = (count: number): Unit[] =>
+  Array.from({ length: count }, (_, i) => {
+    const place = { circuit: null, text: say.surge };
+    return {
+      id: `${SPD} ${i + 1}`,
+      poles: 2,
+      va: 0,
+      on: { A: place, B: place },
+      protection: '2-pole',
+      amps: Number.MAX_SAFE_INTEGER,
+      from: [],
+    };
+  });
 
-const unitOf = (job: Job, b: Breaker, turned: boolean): Unit => {
-  const [first, second] = turned ? [b.circuits[1]!, b.circuits[0]!] : [b.circuits[0]!, b.circuits[1] ?? b.circuits[0]!];
-  return {
-    id: b.id,
-    poles: b.poles,
-    on: { A: { circuit: first.id, text: first.label }, B: { circuit: second.id, text: second.label } },
-    protection: protectionText(b),
-    side: sideOf(job, b),
-    amps: isKnown(b.amps) ? b.amps : 0,
+/** Every space of the panel with what stands in it: surge device by the main, then whatever has the shortest conductors. */
+const fill = (
+  option: Option,
+  spaces: number,
+  units: readonly Unit[],
+  choice: LegChoice,
+): { directory: DirectoryEntry[]; legs: ReadonlyMap<Id, Leg> } => {
+  const can = option.enclosure;
+  const box = enclosureOnFace(can);
+  const main = { left: (box.left + box.right) / 2, z: can.mainAt === 'top' ? box.top : box.bottom };
+  const places = Array.from({ length: spaces + 1 }, (_, space) => spaceAt(can, spaces, Math.max(1, space)));
+  const placing = (u: Unit): Placing => {
+    const tails = places.map((at) =>
+      u.on.A.circuit === null
+        ? SPD_WEIGHT * tailTo(main, at)
+        : u.from.reduce((sum, entry) => sum + tailTo(entry, at), 0),
+    );
+    return { id: u.id, va: u.va, tail: (space) => tails[space]! };
   };
-};
-
-/** Spaces are numbered down two columns, odd left, even right; the two spaces of a row are on one leg, rows alternate. */
-const legOfSpace = (space: number): Leg => (Math.ceil(space / 2) % 2 === 1 ? 'A' : 'B');
-const columnOf = (space: number): 'left' | 'right' => (space % 2 === 1 ? 'left' : 'right');
-
-/** First free pair of spaces one under the other, on the wished side if there is one, near the top. */
-const freePair = (free: ReadonlySet<number>, side: Unit['side']): number | undefined => {
-  const pairs = [...free].filter((s) => free.has(s + 2)).sort((a, b) => a - b);
-  return pairs.find((s) => side === null || columnOf(s) === side) ?? pairs[0];
-};
-const freeSingle = (free: ReadonlySet<number>, leg: Leg, side: Unit['side']): number | undefined => {
-  const spaces = [...free].sort((a, b) => a - b);
-  return (
-    spaces.find((s) => legOfSpace(s) === leg && (side === null || columnOf(s) === side)) ??
-    spaces.find((s) => legOfSpace(s) === leg) ??
-    spaces[0]
-  );
-};
-
-/** Surge device nearest the main, then two-pole units from large to small, then single poles leg by leg. */
-const fill = (spaces: number, units: readonly Unit[], legs: ReadonlyMap<Id, Leg>): DirectoryEntry[] => {
-  const free = new Set(Array.from({ length: spaces }, (_, i) => i + 1));
-  const entries: DirectoryEntry[] = [];
-  const put = (unit: Unit, at: readonly number[]) => {
-    for (const space of at) {
-      free.delete(space);
-      entries.push({ space, leg: legOfSpace(space), ...unit.on[legOfSpace(space)], protection: unit.protection });
-    }
-  };
+  // where there are more than fit, the larger ones find a place
   const doubles = byId(units.filter((u) => u.poles === 2)).sort((a, b) => b.amps - a.amps);
-  for (const unit of doubles) {
-    const top = freePair(free, unit.side);
-    if (top !== undefined) put(unit, [top, top + 2]);
-  }
-  for (const unit of byId(units.filter((u) => u.poles === 1))) {
-    const space = freeSingle(free, legs.get(unit.id) ?? 'A', unit.side);
-    if (space !== undefined) put(unit, [space]);
-  }
-  for (const space of free)
-    entries.push({ space, leg: legOfSpace(space), circuit: null, text: 'Spare', protection: '' });
-  return entries.sort((a, b) => a.space - b.space);
+  const singles = byId(units.filter((u) => u.poles === 1));
+  const { at, legs } = placeUnits(
+    spaces,
+    doubles.map(placing),
+    singles.map(placing),
+    choice.legs,
+    choice.legA - choice.legB,
+  );
+  const inSpace = new Map(units.flatMap((u) => (at.get(u.id) ?? []).map((space) => [space, u] as const)));
+  const directory = Array.from({ length: spaces }, (_, i): DirectoryEntry => {
+    const [space, leg] = [i + 1, legOfSpace(i + 1)];
+    const unit = inSpace.get(space);
+    return unit
+      ? { space, leg, ...unit.on[leg], protection: unit.protection }
+      : { space, leg, circuit: null, text: say.spare, protection: '' };
+  });
+  return { directory, legs };
 };
 
 /**
@@ -114,7 +142,7 @@ const terminals = (job: Job, breakers: readonly Breaker[], runs: readonly Run[])
 const spacesOf = (job: Job, option: Option, needed: number): number =>
   isKnown(option.enclosure.spaces) ? option.enclosure.spaces : panelSpacesFor(needed + job.practice.spareSpaces);
 
-/** Which breaker goes where: pole count, legs balanced where VA is entered, cables to the side they arrive on. */
+/** Which breaker goes where: pole count, legs level where VA is entered, then by the shortest conductors from where each cable comes in. */
 export const arrangePanel = (
   job: Job,
   option: Option,
@@ -122,27 +150,23 @@ export const arrangePanel = (
   runs: readonly Run[],
   spds: number,
 ): ArrangementFacts => {
-  const spd = Array.from({ length: spds }, (_, i): Unit => {
-    const place = { circuit: null, text: 'Surge protective device' };
-    return {
-      id: `spd ${i + 1}`,
-      poles: 2,
-      on: { A: place, B: place },
-      protection: '2-pole',
-      side: null,
-      amps: Number.MAX_SAFE_INTEGER,
-    };
-  });
   const needed = breakers.reduce((n, b) => n + b.poles, 0) + SPD_SPACES * spds;
   const spaces = spacesOf(job, option, needed);
-  const { legs, turned, legA, legB } = chooseLegs(breakers, spaces);
-  const units = breakers.map((b) => unitOf(job, b, turned.has(b.id)));
+  const choice = chooseLegs(breakers, spaces, spds);
+  const units = unitsOf(job, option, breakers, runs, choice.turned);
+  const { directory, legs } = fill(option, spaces, [...surgeDevices(spds), ...units], choice);
+  const moved = units
+    .filter((u) => u.poles === 1)
+    .reduce((sum, u) => {
+      const [was, is] = [choice.legs.get(u.id), legs.get(u.id) ?? choice.legs.get(u.id)];
+      return was === is ? sum : sum + (is === 'A' ? u.va : -u.va);
+    }, 0);
   return {
-    directory: fill(spaces, [...spd, ...units], legs),
+    directory,
     spacesNeeded: needed,
     sparesLeft: isKnown(option.enclosure.spaces) ? option.enclosure.spaces - needed : 'unknown',
-    legA,
-    legB,
+    legA: choice.legA + moved,
+    legB: choice.legB - moved,
     ...terminals(job, breakers, runs),
   };
 };

@@ -1,3 +1,4 @@
+import { panelSlots } from '../calculations/panelSlots';
 import { splitPhases } from '../calculations/phaseSplit';
 import type { Circuit } from '../job/schema';
 import { type Id, isKnown } from '../units/types';
@@ -17,19 +18,25 @@ export interface LegChoice {
 const va = (c: Circuit): number => (isKnown(c.va) ? c.va : 0);
 const sum = (list: readonly Circuit[]): number => list.reduce((n, c) => n + va(c), 0);
 
-/** Single poles and shared-neutral pairs spread over the two legs; a 240 V load stands half on each. */
-export const chooseLegs = (breakers: readonly Breaker[], spaces: number): LegChoice => {
+/**
+ * Single poles and shared-neutral pairs spread over the two legs as evenly as they can be; a 240 V load stands half on
+ * each. `surge` = surge devices, which take a space of each leg.
+ */
+export const chooseLegs = (breakers: readonly Breaker[], spaces: number, surge: number): LegChoice => {
   const singles = breakers.filter((b) => b.poles === 1);
   const pairs = breakers.filter((b) => b.circuits.length === 2);
   const both = breakers.filter((b) => b.poles === 2 && b.circuits.length === 1);
-  const places = Math.max(0, Math.floor(spaces / 2) - pairs.length - both.length);
-  const room = Math.max(places, Math.ceil(singles.length / 2)); // too small a panel is the SPACES rule's finding, not a reason to stop
-  const split = splitPhases({
+  const slots = panelSlots(spaces);
+  const twos = pairs.length + both.length + surge;
+  const task = {
     singles: singles.map((b) => ({ id: b.id, va: sum(b.circuits) })),
     pairs: pairs.map((b) => ({ id: b.id, va: [va(b.circuits[0]!), va(b.circuits[1]!)] as const })),
-    placesA: room,
-    placesB: room,
-  });
+  };
+  const half = Math.ceil(singles.length / 2);
+  // too small a panel is the SPACES rule's finding, not a reason to stop
+  const split =
+    splitPhases({ ...task, placesA: slots.legA - twos, placesB: slots.legB - twos }) ??
+    splitPhases({ ...task, placesA: half, placesB: half });
   const onA = split?.onA ?? new Set<Id>();
   const turned = split?.turned ?? new Set<Id>();
   const legA =

@@ -2,20 +2,12 @@ import type { Reach } from '../facts/result';
 import type { Enclosure, Tails } from '../job/schema';
 import { enclosureOnFace } from '../job/site';
 import type { Cable } from '../standards/cable';
+import { BAR_FROM_SIDE_IN, BREAKER_FROM_MIDDLE_IN, TERMINAL_SPAN } from '../standards/insideCan';
 import type { In } from '../units/types';
 
 /** The sheath must come this far into the cabinet (connector and 312.5(C) as read in practice; 300.15 for boxes). */
 export const SHEATH_INSIDE_IN = 1 / 4;
 
-/**
- * Where conductors end in a load center, as shares of the can's height from the end the main stands at.
- * Common practice, no source: breakers fill the middle, neutral bars run beside them, and the crew hangs the
- * ground bar where the grounds reach it, from the first breaker down.
- */
-export const TERMINAL_SPAN = { hot: [0.3, 0.92], neutral: [0.25, 0.85], ground: [0.3, 0.95] } as const;
-/** Breaker terminals stand this far to either side of the can's middle; bars this far in from its sides. Common practice. */
-const BREAKER_FROM_MIDDLE_IN = 3.5;
-const BAR_FROM_SIDE_IN = 2;
 /** One dressed bend, the strip and the bite of the terminal. Common practice. */
 export const TERMINATION_ALLOWANCE_IN = 4;
 

@@ -62,7 +62,7 @@ export const Pocket = () => {
           setSaid(workOut(name, fields, own));
         }}
       >
-        <div className={css.field}>
+        <div className={css.tall}>
           <label htmlFor={`${id}-name`}>{say.choose}</label>
           <select
             id={`${id}-name`}

@@ -20,7 +20,7 @@ export const ELECTRICAL = {
   ],
   feeder: [
     edition,
-    metal,
+    choice('metal', ['Cu', 'Al'], 'Al'),
     awg('2'),
     text('cableKind', 'SE-R', { key: 'cable' }),
     number('breakerAmps', '90'),
