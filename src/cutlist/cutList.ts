@@ -77,6 +77,7 @@ const named = (answer: CutAnswer, pieces: readonly Piece[], bought: (stock: Stoc
         )[0]!,
     ),
     left: stock.length - sum(lengths),
+    kept: stock.length - sum(lengths) >= KEEP_FROM,
   }));
 };
 
@@ -96,7 +97,7 @@ const byTheFoot = (
     if (!coil.bought) return coil;
     const cut = sum(coil.pieces.map((piece) => piece.length));
     const length = Math.ceil(cut / INCHES_PER_FOOT - 1e-9) * INCHES_PER_FOOT;
-    return { ...coil, length, left: length - cut };
+    return { ...coil, length, left: length - cut, kept: false };
   });
   const boughtFeet = sum(coils.filter((coil) => coil.bought).map((coil) => coil.length)) / INCHES_PER_FOOT;
   return { cable, coils, cents: dollarsToCents(dollarsAFoot, boughtFeet), proof: proofOf(answer) };

@@ -23,9 +23,11 @@ const INCHES_PER_FOOT = 12;
 export const orderList = (needs: readonly Need[], cuts: readonly Cut[], book: PriceBook): OrderLine[] => {
   const known = new Set(book.materials.map((entry) => entry.id));
   const lines = new Map<string, OrderLine>();
+  const lead = new Map(book.lead.map(({ id, days }) => [id, days]));
   const add = (item: string, quantity: number, unit: string): void => {
     const sum = (lines.get(item)?.quantity ?? 0) + quantity;
-    if (quantity > 0) lines.set(item, { item, say: words.material(item), quantity: sum, unit });
+    if (quantity > 0)
+      lines.set(item, { item, say: words.material(item), quantity: sum, unit, leadDays: lead.get(item) ?? null });
   };
   for (const { cable, coils } of cuts)
     for (const { length, bought } of coils) {

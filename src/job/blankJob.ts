@@ -1,6 +1,6 @@
 import type { Cable } from '../standards/cable';
 import type { Id } from '../units/types';
-import { DEFAULT_PRACTICE } from './practice';
+import { DEFAULT_PRACTICE, DEFAULT_TERMS } from './practice';
 import type { Job } from './schema';
 
 const UNKNOWN_CABLE: Cable = {
@@ -69,6 +69,7 @@ export const blankJob = (start: { readonly id: Id; readonly on: string }): Job =
   feeder: {
     from: { panel: '', lugs: 'unknown', breakerAmps: 'unknown', spaceFree: 'unknown' },
     entersAt: [0, 0, 0],
+    outside: 'unknown',
     path: [],
     cable: UNKNOWN_CABLE,
     raceway: 'unknown',
@@ -81,6 +82,7 @@ export const blankJob = (start: { readonly id: Id; readonly on: string }): Job =
   options: [],
   practice: DEFAULT_PRACTICE,
   priceBook: 'default',
+  terms: DEFAULT_TERMS,
   stock: [],
   alternates: [],
   answers: [],

@@ -73,16 +73,28 @@ const runProblem = (points: readonly Pt3[], path: Path): Problem[] =>
 /** Low, likely and high in their order: a range that runs backward would be printed as one. */
 const rangeProblems = (job: Job): Problem[] => {
   if (job.priceBook === 'default') return [];
-  const { tasks, allowances } = job.priceBook;
+  const { tasks, allowances, wage, dollarsPerCrewHour } = job.priceBook;
   const lists = { tasks, allowances };
-  return Object.entries(lists).flatMap(([key, list]) =>
+  const ranges = Object.entries(lists).flatMap(([key, list]) =>
     list.flatMap((r, i) =>
       r.low <= r.likely && r.likely <= r.high
         ? []
         : [{ type: 'backward-range', path: ['priceBook', key, i], say: jobWords.backwardRange(r) }],
     ),
   );
+  const paid = wage && wage.dollarsPerHour * (1 + wage.burden);
+  if (paid === null || Math.abs(paid - dollarsPerCrewHour) <= HALF_A_CENT) return ranges;
+  const v = { paid: paid.toFixed(2), rate: dollarsPerCrewHour.toFixed(2) };
+  return [...ranges, { type: 'wage-differs', path: ['priceBook', 'wage'], say: jobWords.wageDiffers(v) }];
 };
+/** What rounding a labor-hour to whole cents may take away, in dollars, and the dust of binary fractions. */
+const HALF_A_CENT = 0.005 + 1e-9;
+
+/** The hour work ends lies after the one it starts at. */
+const dayProblems = ({ terms }: Job): Problem[] =>
+  terms.startsAt < terms.endsAt
+    ? []
+    : [{ type: 'backward-interval', path: ['terms', 'endsAt'], say: jobWords.backwardDay(terms) }];
 
 /** What the schema cannot see: whether the measured things are geometrically possible. */
 export const measureProblems = (job: Job): Problem[] => {
@@ -90,6 +102,7 @@ export const measureProblems = (job: Job): Problem[] => {
   return [
     ...roomProblems(site),
     ...rangeProblems(job),
+    ...dayProblems(job),
     ...site.partitions.flatMap((p, i) =>
       distance(p.from, p.to) <= SAME_PLACE_IN
         ? [{ type: 'zero-length', path: ['site', 'partitions', i, 'to'], say: jobWords.zeroWall }]

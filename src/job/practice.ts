@@ -1,4 +1,4 @@
-import type { Practice } from './schema';
+import type { Practice, Terms } from './schema';
 
 /** A contractor's practice before anything is changed. All common practice, no published source; every one is editable. */
 export const DEFAULT_PRACTICE: Practice = {
@@ -15,4 +15,13 @@ export const DEFAULT_PRACTICE: Practice = {
   spareSpaces: 6,
   maxSpliceSpots: 3,
   spliceSpotCents: 4500, // so that boxes are not scattered
+};
+
+/** Two electricians from eight to five with an hour of rest, everything cut over at once, a range until more is known. Common practice, no source. */
+export const DEFAULT_TERMS: Terms = {
+  quote: 'range',
+  people: 2,
+  cutOver: 'all at once',
+  startsAt: 8,
+  endsAt: 17,
 };

@@ -30,6 +30,7 @@ const idLists = (job: Job): { readonly at: Path; readonly list: readonly Named[]
         [{ at: ['priceBook', 'materials'], list: job.priceBook.materials }],
         [{ at: ['priceBook', 'tasks'], list: job.priceBook.tasks }],
         [{ at: ['priceBook', 'allowances'], list: job.priceBook.allowances }],
+        [{ at: ['priceBook', 'lead'], list: job.priceBook.lead }],
       ]),
 ];
 

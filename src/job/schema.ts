@@ -130,6 +130,8 @@ const feederEnd = record({ panel: text, lugs, breakerAmps: u(amount.nullable()),
 export const feederSchema = record({
   from: feederEnd,
   entersAt: pt3,
+  /** Along its way from its source (at a service: from the meter) to where it comes into the room. */
+  outside: u(size0),
   path: z.array(pt3).max(200).readonly(),
   cable: cableSchema,
   raceway: u(z.enum(['none', 'metal', 'PVC'])),
@@ -176,6 +178,22 @@ export const priceBookSchema = record({
   profit: record({ as: z.enum(['margin', 'markup']), rate: z.number().min(0).max(10) }),
   tax: record({ rate: share, on: list(text) }),
   allowances: list(record({ id, low: dollars, likely: dollars, high: dollars })),
+  /** Wage of an electrician and what is paid on top of it, as a share; null = the labor-hour was entered as it is. */
+  wage: record({ dollarsPerHour: z.number().min(0).max(1000), burden: share }).nullable(),
+  /** The least that is charged before tax; 0 = no least charge. */
+  minimumDollars: z.number().min(0).max(100_000),
+  /** The price is shown to the nearest of these; 0 = to the cent. */
+  roundToDollars: z.number().min(0).max(1000),
+  /** Working days a supply counter needs for a material that it does not have on the shelf. */
+  lead: list(record({ id, days: z.number().min(0).max(365) }), 5000),
+});
+/** How a price is offered and the work is done, common to all options. Hours of the clock, 24-hour. */
+export const termsSchema = record({
+  quote: z.enum(['fixed', 'range', 'time and material']),
+  people: z.union([z.literal(1), z.literal(2), z.literal(3)]),
+  cutOver: z.enum(['all at once', 'roll-over']),
+  startsAt: z.number().min(0).max(24),
+  endsAt: z.number().min(0).max(24),
 });
 
 export const openingSchema = record({
@@ -278,6 +296,7 @@ export const jobSchema = record({
     edition: u(z.union([z.literal(2017), z.literal(2020), z.literal(2023), z.literal(2026)])),
     place: text,
     amendments: z.record(z.string().max(80), z.union([z.string().max(400), z.number(), z.boolean()])).readonly(),
+    saidBy: z.record(z.string().max(80), record({ by: text, on: date, note: text })).readonly(),
   }),
   house: record({
     yearBuilt: u(z.number().int().min(1600).max(2200)),
@@ -296,7 +315,6 @@ export const jobSchema = record({
   cableGroups: list(cableGroupSchema),
   homeRuns: list(homeRunSchema),
   circuits: list(circuitSchema),
-    saidBy: z.record(z.string().max(80), record({ by: text, on: date, note: text })).readonly(),
   options: list(optionSchema, 60),
   practice: record({
     slackShare: share,
@@ -314,6 +332,7 @@ export const jobSchema = record({
     spliceSpotCents: cents,
   }),
   priceBook: z.union([priceBookSchema, z.literal('default')]),
+  terms: termsSchema,
   stock: list(record({ cable: text, lengths: list(chosen.gt(0)) })),
   alternates: list(record({ id, taken: z.boolean() })),
   answers: list(
@@ -352,6 +371,7 @@ export type HomeRun = Job['homeRuns'][number];
 export type Circuit = Job['circuits'][number];
 export type Feeder = Job['feeder'];
 export type PriceBook = Exclude<Job['priceBook'], 'default'>;
+export type Terms = Job['terms'];
 export type Pin = Option['pins'][number];
 export type Way = (typeof WAYS)[number];
 export type Obstacle = Site['obstacles'][number];

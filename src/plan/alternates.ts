@@ -4,6 +4,7 @@ import { type Breaker, breakerItem, breakersOf } from '../loads/breakers';
 import type { Alternate } from '../pricing/price';
 import { SPD_ALTERNATE } from '../rules/panel/spd';
 import type { Id } from '../units/types';
+import { type OfferAsk, offersOf } from './offers';
 import type { RequiredWork } from './required';
 
 /** What the homeowner, or the inspector, may still decide. The ids are those of the job's `alternates`. */
@@ -56,19 +57,15 @@ const afciDifference = (
 };
 
 /** Alternates with their work. A surge device that a rule requires is no choice; its work comes with the rule's cure. */
-export const alternatesOf = (
-  job: Job,
-  afci: readonly AfciEntry[],
-  breakers: readonly Breaker[],
-  gfci: readonly Id[],
-  spdRule: string | null,
-): { alternates: Alternate[]; work: RequiredWork[] } => {
+export const alternatesOf = (ask: OfferAsk): { alternates: Alternate[]; work: RequiredWork[] } => {
+  const { job, afci, breakers, gfci, spdRule } = ask;
   const difference = afciDifference(job, afci, breakers, gfci);
   const spd: Alternate = {
     id: SPD_ALTERNATE,
     required: spdRule !== null,
     taken: spdRule !== null || isTaken(job, SPD_ALTERNATE),
     rule: spdRule,
+    spaces: 2,
   };
   const inspector: Alternate = {
     id: AFCI_ALTERNATE,
@@ -76,8 +73,13 @@ export const alternatesOf = (
     taken: isTaken(job, AFCI_ALTERNATE),
     rule: 'AFCI-LOCAL',
   };
+  const owners = offersOf(ask);
   return {
-    alternates: difference.length > 0 ? [inspector, spd] : [spd],
-    work: [...difference, ...(spdRule === null ? [piece('spd', 1, [], null, SPD_ALTERNATE)] : [])],
+    alternates: [...(difference.length > 0 ? [inspector] : []), spd, ...owners.map((o) => o.alternate)],
+    work: [
+      ...difference,
+      ...(spdRule === null ? [piece('spd', 1, [], null, SPD_ALTERNATE)] : []),
+      ...owners.flatMap((o) => o.work),
+    ],
   };
 };

@@ -1,7 +1,8 @@
 import type { RoutingAnswer } from '../facts/routing';
 import { cableName, circuitName, fieldSentence, thingNamed } from '../job/names';
 import { toPointer } from '../job/pointer';
-import type { Job, Option } from '../job/schema';
+import type { Job, Option, PriceBook } from '../job/schema';
+import { RATE } from '../pricing/unusable';
 import { compareText } from '../units/order';
 import { type Id, isKnown } from '../units/types';
 import { bookItemWords as items } from '../words/en/bookItems';
@@ -32,7 +33,11 @@ const MOVE = 'move:';
 const NO_PROFIT = 'profit';
 
 /** Why the price book has nothing for an entry, told by what the work is for. */
-const noPrice = (job: Job, work: readonly RequiredWork[], id: string): string => {
+const noPrice = (job: Job, book: PriceBook, work: readonly RequiredWork[], id: string): string => {
+  if (id === RATE) return items.noRate;
+  const material = book.materials.find((m) => m.id === id);
+  if (material) return items.noMoney({ entry: items.material(id), dollars: material.dollars });
+  if (book.tasks.some((t) => t.id === id)) return items.noHours({ entry: items.task(id) });
   const unrated = NO_RATING.exec(id)?.[1];
   const circuit = job.circuits.find((c) => c.id === unrated);
   if (circuit) return items.noRating({ circuit: circuitName(circuit) });
@@ -45,8 +50,12 @@ const noPrice = (job: Job, work: readonly RequiredWork[], id: string): string =>
   return id === NO_PROFIT ? items.noProfit : items.noPrice({ entry: items.entry(id) });
 };
 
-export const missingItems = (job: Job, work: readonly RequiredWork[], ids: readonly string[]): Missing[] =>
-  ids.map((id) => ({ id, say: noPrice(job, work, id) }));
+export const missingItems = (
+  job: Job,
+  book: PriceBook,
+  work: readonly RequiredWork[],
+  ids: readonly string[],
+): Missing[] => ids.map((id) => ({ id, say: noPrice(job, book, work, id) }));
 
 export const missingFields = (job: Job, pointers: readonly string[]): Missing[] =>
   pointers.map((id) => ({ id, say: fieldSentence(job, id) }));
@@ -69,18 +78,12 @@ export const missingWays = (job: Job, { runs, feeder }: RoutingAnswer): Missing[
   ];
 };
 
-/**
- * A new feeder is measured from where it comes into the room: what lies between there and its source is in no price,
- * unless the source stands in the room.
- */
-export const missingFeeder = (job: Job, option: Option, { feeder }: RoutingAnswer): Missing[] => {
-  const disconnect = option.serviceDisconnect;
-  const measured = disconnect
-    ? disconnect.on !== 'outdoors'
-    : job.enclosures.some((e) => e.id === job.feeder.from.panel);
-  if (feeder.way !== 'replaced' || feeder.blockedBy.length > 0 || measured) return [];
-  const from = disconnect ? null : job.feeder.from.panel;
-  return [{ id: '/feeder/entersAt', say: say.feederUnmeasured({ from, panel: option.title }) }];
+/** A new feeder is measured from where it comes into the room, once that is drawn, and outside it along its way. */
+export const missingFeeder = (job: Job, { serviceDisconnect }: Option, { feeder }: RoutingAnswer): Missing[] => {
+  if (feeder.way !== 'replaced' || feeder.blockedBy.length > 0) return [];
+  if (feeder.legs.length === 0) return [{ id: '/feeder/path', say: say.feederNotDrawn() }];
+  const from = serviceDisconnect ? null : job.feeder.from.panel;
+  return isKnown(feeder.outside) ? [] : [{ id: '/feeder/outside', say: say.feederUnmeasured({ from }) }];
 };
 
 export const sortedMissing = (list: readonly Missing[]): Missing[] => [...list].sort((a, b) => compareText(a.id, b.id));

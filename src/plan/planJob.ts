@@ -4,10 +4,13 @@ import type { Job, Option } from '../job/schema';
 import { NOT_COVERED } from '../standards/coverage';
 import { byId, compareText } from '../units/order';
 import type { Id } from '../units/types';
+import { planWords as say } from '../words/en/plan';
 import { advise, type Replan } from './advise';
 import { isBarredByPlace } from './barred';
+import { comparisonsOf } from './compare';
 import { ENGINE } from './engine';
 import { type Planned, planOption, proveOption } from './planOption';
+import { bookOf } from './stages';
 import { unknownsOf } from './unknowns';
 
 export interface PlanAsk {
@@ -44,6 +47,11 @@ const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result
   unknown: unknownsOf(job, planned),
   notCovered: [...NOT_COVERED].sort((a, b) => compareText(a.rule, b.rule)),
   places: null,
+  comparisons: comparisonsOf(
+    bookOf(job),
+    planned.map((p) => p.plan),
+    say.laborHour,
+  ),
 });
 
 /** `done` of `of` steps are finished; the plan that has just been made, in the order of the result. */

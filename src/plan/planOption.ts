@@ -4,19 +4,26 @@ import type { Grade, Plan, Price } from '../facts/result';
 import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
 import type { RuleFacts, Verdict } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
+import { indexBook } from '../pricing/assemblies';
 import { conditionWork } from '../pricing/conditions';
 import { takesOldPlace } from '../pricing/oldPlace';
-import { price, priceTotals, takenWork } from '../pricing/price';
-import { CREW, timePlan } from '../pricing/time';
+import { likelyHours, price, takenWork } from '../pricing/price';
+import { quoteOf } from '../pricing/quote';
+import { rollOverWork, type TimeAsk, timePlan, workingDay } from '../pricing/time';
+import { priceTotals } from '../pricing/totals';
+import { unitChanges } from '../pricing/unitChanges';
 import { prove, route } from '../routing/route';
 import { isSameQuestion } from '../routing/sameQuestion';
 import { compareText } from '../units/order';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
 import { toFinding } from './findings';
+import { forgettingAfci } from './forgettingAfci';
 import { missingFeeder, missingFields, missingItems, missingWays, sortedMissing } from './missing';
+import { packagesOf } from './offers';
 import { openMatters } from './openMatters';
-import { type RequiredWork, requiredWork } from './required';
+import { isOldWiring } from './penalties';
+import { boughtSpaces, type RequiredWork, requiredWork } from './required';
 import { settle } from './settle';
 import { type Stage, stageOf } from './stages';
 import { tallyOf } from './tally';
@@ -43,7 +50,8 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
   const { facts, afci, gfci, breakers, verdicts, doesNotApply, spdRule } = settle(job, option, answer, stage);
   const findings = verdicts.flatMap((v) => toFinding(job, option, v, unit) ?? []);
   const electrode = electrodeMove(job, option);
-  const { alternates, work: alternateWork } = alternatesOf(job, afci, breakers, gfci, spdRule);
+  const spaces = boughtSpaces(option, facts.arrangement.directory.length, book);
+  const { alternates, work: alternateWork } = alternatesOf({ job, book, afci, breakers, gfci, spdRule, spaces });
   const direct: RequiredWork[] = [
     ...answer.work,
     ...requiredWork(
@@ -60,23 +68,34 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     ...alternateWork,
   ];
   const slowed = conditionWork(direct, book, { occupied: job.house.occupied !== false, crowded: false });
-  const where = { inOldPlace: takesOldPlace(job, option), feederKept: facts.feeder.way === 'kept' };
-  const timed = timePlan({
-    ...where,
-    work: takenWork([...direct, ...slowed], alternates),
+  const asked: Omit<TimeAsk, 'work'> = {
+    inOldPlace: takesOldPlace(job, option),
+    feederKept: facts.feeder.way === 'kept',
+    spaceAtSource: job.feeder.from.spaceFree,
     book,
     runs: answer.runs,
     circuits: job.circuits.map((c) => c.id),
-  });
-  const days = Math.max(1, Math.ceil(timed.crewHours / (CREW.people * CREW.hoursPerDay)));
+    circuitsOf: (id) => job.homeRuns.find((h) => h.id === id)?.circuits ?? [],
+    terms: job.terms,
+  };
+  const rolling = rollOverWork(asked);
+  const base: RequiredWork[] = [...direct, ...slowed, ...rolling];
+  const hours = likelyHours(takenWork(base, alternates), indexBook(book));
+  const days = Math.max(1, Math.ceil(hours / (job.terms.people * workingDay(job.terms))));
   const work: RequiredWork[] = [
-    ...direct,
-    ...slowed,
+    ...base,
     { item: 'load in', quantity: days, homeRuns: [], rule: null, alternate: null },
   ];
   const taken = takenWork(work, alternates);
-  const time = timePlan({ ...where, work: taken, book, runs: answer.runs, circuits: job.circuits.map((c) => c.id) });
-  const priced = price({ work, book, practice: job.practice, surveyGrade: job.survey.grade, alternates });
+  const time = timePlan({ ...asked, work: taken });
+  const priced = price({
+    work,
+    book,
+    practice: job.practice,
+    surveyGrade: job.survey.grade,
+    alternates,
+    packages: grade === 'live' ? [] : packagesOf(alternates),
+  });
   const cuts = cutList({
     runs: answer.runs,
     feeder: { cable: facts.feeder.cable, length: answer.feeder.cutLength, way: answer.feeder.way },
@@ -84,15 +103,16 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     stock: job.stock,
   });
   const open = sortedMissing([
-    ...missingItems(job, taken, priced.missing),
+    ...missingItems(job, book, taken, priced.missing),
     ...missingFields(job, openMatters(job, option, verdicts)),
     ...missingWays(job, answer),
     ...missingFeeder(job, option, answer),
   ]);
+  const totals = priceTotals(priced);
   const plan: Plan = {
     option: option.id,
     grade,
-    tally: tallyOf({ findings, runs: answer.runs, boxes: answer.boxes, afci }, priceTotals(priced), time),
+    tally: tallyOf({ findings, runs: answer.runs, boxes: answer.boxes, afci }, totals, time),
     electrode,
     spds: facts.spds,
     connectors: connectorsIn(taken),
@@ -109,6 +129,15 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     directory: facts.arrangement.directory,
     price: {
       ...priced,
+      unitChanges: grade === 'live' ? [] : unitChanges(book, job.practice),
+      forgettingAfci: forgettingAfci(job, book, breakers, afciPriced(afci), gfci, isOldWiring(job)),
+      quote: quoteOf({
+        terms: job.terms,
+        surveyGrade: job.survey.grade,
+        price: { complete: open.length === 0 },
+        likelyCents: totals.likely,
+        book,
+      }),
       complete: open.length === 0,
       missing: open.map((m) => m.id),
       missingSay: open.map((m) => m.say),

@@ -36,7 +36,7 @@ const PANEL_ITEM = /^panel:(\d+)$/;
  * Spaces of the panel that is bought: as the option has it where panels are sold with so many, else the next larger the
  * price book has. `spaces` = those of the directory, which is laid out for a panel that is sold where the option leaves it open.
  */
-const boughtSpaces = (option: Option, spaces: number, book: PriceBook): number => {
+export const boughtSpaces = (option: Option, spaces: number, book: PriceBook): number => {
   if (isKnown(option.enclosure.spaces) && PANEL_SPACES.includes(spaces)) return spaces;
   const offered = book.materials.flatMap(({ id }) => PANEL_ITEM.exec(id)?.[1] ?? []).map(Number);
   return offered.some((size) => size >= spaces) ? panelSpacesFor(spaces, offered) : spaces;

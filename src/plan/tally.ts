@@ -1,7 +1,7 @@
 import type { AfciEntry, Box, Finding, Run } from '../facts/result';
 import type { Tally } from '../job/schema';
-import type { PriceTotals } from '../pricing/price';
 import type { TimeAnswer } from '../pricing/time';
+import type { PriceTotals } from '../pricing/totals';
 
 /** The six figures every sheet shows, and what they are counted from. Hours to a tenth. */
 export const tallyOf = (

@@ -4,6 +4,7 @@ import { type Mills, roundHalfAway } from '../units/money';
 import { compareText } from '../units/order';
 import type { Cents } from '../units/types';
 import { assemblyOf } from './items';
+import { hasRate, isPrice, RATE, takesTime } from './unusable';
 
 /** Looks a price book up by id. The first entry wins where an id is written twice. */
 export interface BookIndex {
@@ -25,7 +26,12 @@ export const indexBook = (book: PriceBook, practice?: SplicePractice): BookIndex
     const dollars = practice.spliceSpotCents / 100;
     allowances.set(SPLICE_SPOT, { id: SPLICE_SPOT, low: dollars, likely: dollars, high: dollars });
   }
-  return { book, materials: index(book.materials), tasks: index(book.tasks), allowances };
+  return {
+    book,
+    materials: index(book.materials.filter(isPrice)),
+    tasks: index(book.tasks.filter(takesTime)),
+    allowances,
+  };
 };
 
 /** The price book entries one unit of an item needs and the book does not have. An item unknown to the program is its own entry. */
@@ -35,6 +41,7 @@ export const missingFor = (books: BookIndex, item: string): readonly string[] =>
   return [
     ...parts.materials.filter((part) => !books.materials.has(part.id)),
     ...parts.tasks.filter((part) => !books.tasks.has(part.id)),
+    ...(parts.tasks.length > 0 && !hasRate(books.book) ? [{ id: RATE }] : []),
     ...(parts.allowance && !books.allowances.has(parts.allowance.id) ? [parts.allowance] : []),
   ].map((part) => part.id);
 };

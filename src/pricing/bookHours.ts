@@ -64,6 +64,10 @@ const HOURS: Readonly<Record<string, readonly [unit: string, low: number, likely
   inspection: ['each', 0.5, 1, 2],
   receptacle: ['each', 0.3, 0.5, 0.8],
   cord: ['each', 0.25, 0.35, 0.5],
+  hub: ['each', 0.5, 0.75, 1.25],
+  'set up connected': ['each', 0.1, 0.15, 0.25],
+  'tidy board': ['each', 0.75, 1.25, 2],
+  'roll over': ['circuit', 0.1, 0.15, 0.25],
   occupied: ['labor-hour', 0.15, 0.2, 0.4],
   crowded: ['labor-hour', 0.25, 0.3, 0.5],
 };

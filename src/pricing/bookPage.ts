@@ -59,6 +59,7 @@ export const priceBookPage = (book: PriceBook): string => {
       tax: percent(tax.rate),
       taxed: tax.on.join(', '),
     }),
+    words.bookRest({ least: String(book.minimumDollars), step: book.roundToDollars }),
     words.bookSpread({
       low: percent(MATERIAL_LOW),
       high: percent(MATERIAL_HIGH),
@@ -88,6 +89,11 @@ export const priceBookPage = (book: PriceBook): string => {
     table(
       ['id', 'low $', 'likely $', 'high $'],
       book.allowances.map(({ id, low, likely, high }) => [code(id), String(low), String(likely), String(high)]),
+    ),
+    `## ${words.bookLead}`,
+    table(
+      ['material', 'working days'],
+      book.lead.map(({ id, days }) => [code(id), String(days)]),
     ),
     `## ${words.bookMaterials}`,
     words.bookCoils,

@@ -109,11 +109,15 @@ const RECEPTACLES: Prices = {
 const CORDS: Prices = { '14-30': 24, '14-50': 32 };
 const FINISHES: Prices = { white: 38, 'paint to match': 55 };
 const TRIMS: Prices = { solid: 60, clear: 95 };
+/** Over the price of a plain breaker of that many poles. */
+const CONNECTED: Prices = { '1p': 58, '2p': 96 };
 
 const EACH: Prices = {
   board: 42,
   standoff: 2.2,
   spd: 96,
+  hub: 145,
+  'tidy board': 32,
   'ground bar': 14,
   label: 0.6,
   light: 38,
@@ -150,6 +154,7 @@ export const partMaterials: readonly Material[] = [
   ...family('cord', CORDS),
   ...family('finish', FINISHES),
   ...family('trim', TRIMS),
+  ...family('connected', CONNECTED),
   ...plain(EACH, 'each'),
   ...plain(PER_FOOT, 'ft'),
 ];

@@ -74,6 +74,8 @@ const FIXED = [
   goods('board', 'each', 'plywood backboard'),
   both('spd', 'each', 'by place, else before', 'surge protective device in the panel'),
   both('ground bar', 'each', 'before outage', 'equipment ground bar kit'),
+  both('hub', 'each', 'by place, else before', 'hub of connected breakers, in two spaces of the panel'),
+  both('tidy board', 'each', 'before outage', 'board painted, cables dressed in straight rows under straps'),
   goods('label', 'each', 'printed label'),
   both('light', 'each', 'before outage', 'luminaire with its switch over the working space'),
   both('handle tie', 'each', 'before outage', 'listed handle tie'),
@@ -179,6 +181,7 @@ const FIXED = [
   both('bonding jumper', 'each', 'after', 'bonding jumper with two clamps'),
   // the day and after
   labor('shutdown', 'each', 'outage', 'shut down, prove dead, restore'),
+  labor('roll over', 'circuit', 'after', 'one circuit switched off, proved dead and restored alone'),
   labor('test', 'each', 'after', 'test set-up and record'),
   labor('test circuit', 'circuit', 'outage', 'one circuit tested dead and live'),
   labor('directory', 'circuit', 'after', 'directory entry checked and written'),
@@ -197,6 +200,10 @@ const FIXED = [
   money('allowance', 'access hatch', 'each', 'access panel in a finished surface'),
   money('allowance', 'paint', 'each', 'prime and paint of a patch'),
   money('allowance', 'warranty', 'each', 'warranty reserve'),
+  money('allowance', 'plumber', 'each', 'plumber for one thing moved or refitted'),
+  money('allowance', 'sheet-metal worker', 'each', 'sheet-metal worker for one duct or flue moved'),
+  money('allowance', 'drywall and paint trade', 'each', 'drywall and paint by others, one wall'),
+  money('fee', 'utility service upgrade', 'each', 'utility’s own work on a larger service'),
 ] as const;
 
 type FixedItem = (typeof FIXED)[number][0];
@@ -270,6 +277,13 @@ export const FAMILIES = {
   cord: buy('cord', 'each', 'after', 'four-wire appliance cord, fitted', 'cord'),
   finish: buy('finish', 'each', 'after', 'finish of the trim, difference to the standard one'),
   trim: buy('trim', 'each', 'after', 'decorative cover over the panel'),
+  connected: buy(
+    'connected',
+    'each',
+    'by place, else after',
+    'connected breaker in place of a plain one of that many poles: the difference',
+    'set up connected',
+  ),
 } as const satisfies Record<string, Family>;
 
 export type FamilyName = keyof typeof FAMILIES;

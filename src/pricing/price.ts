@@ -4,9 +4,11 @@ import { roundHalfAway } from '../units/money';
 import { compareText } from '../units/order';
 import type { Cents, Id } from '../units/types';
 import { bookItemWords as words } from '../words/en/bookItems';
-import { indexBook, type PricedWork, type SplicePractice } from './assemblies';
-import { directLines, groupOf, isDirect, type SurveyGrade } from './lines';
-import { rangeOf } from './range';
+import { type BookIndex, indexBook, type PricedWork, type SplicePractice } from './assemblies';
+import { assemblyOf } from './items';
+import { directLines, isDirect, type SurveyGrade } from './lines';
+import { linesOnTop, markupOf } from './onTop';
+import { directRange, priceTotals } from './totals';
 
 /** What the homeowner may take or leave; a required one cannot be left. Work whose alternate is not named here is not taken. */
 export interface Alternate {
@@ -14,6 +16,15 @@ export interface Alternate {
   readonly required: boolean;
   readonly taken: boolean;
   readonly rule: string | null;
+  /** Spaces of the panel it takes; less than nothing where it brings some. */
+  readonly spaces?: number;
+  /** Others that cannot be had beside it. */
+  readonly insteadOf?: readonly Id[];
+}
+/** Alternates of the owner's choice that are offered as one. */
+export interface Package {
+  readonly id: Price['packages'][number]['id'];
+  readonly alternates: readonly Id[];
 }
 export interface PriceAsk {
   readonly work: readonly PricedWork[];
@@ -21,104 +32,13 @@ export interface PriceAsk {
   readonly practice?: SplicePractice;
   readonly surveyGrade: SurveyGrade;
   readonly alternates: readonly Alternate[];
+  /** None, and their prices are not worked out: a live plan. */
+  readonly packages?: readonly Package[];
 }
-export interface PriceTotals {
-  readonly low: Cents;
-  readonly likely: Cents;
-  readonly high: Cents;
-}
+/** A price without what is found out from more than its lines. */
+export type Priced = Omit<Price, 'missingSay' | 'unitChanges' | 'forgettingAfci' | 'quote'>;
 
 const MOST_DRIVERS = 8;
-
-const directRange = (lines: readonly Line[]) =>
-  rangeOf(
-    lines.map((line) => ({
-      id: line.id,
-      group: groupOf(line),
-      low: line.lowCents,
-      likely: line.likelyCents,
-      high: line.highCents,
-    })),
-  );
-const inCents = ({ low, likely, high }: PriceTotals): PriceTotals => ({
-  low: roundHalfAway(low),
-  likely: roundHalfAway(likely),
-  high: roundHalfAway(high),
-});
-const times = (factor: number, base: PriceTotals): PriceTotals =>
-  inCents({ low: factor * base.low, likely: factor * base.likely, high: factor * base.high });
-
-/** Above it a price is more than a hundred times its cost: a slip of the pen, and near 1 no number at all. */
-const MOST_MARGIN = 0.99;
-
-/** A margin is a share of the price, a markup a share of the cost: margin g = markup g / (1 - g). null = no price can have it. */
-export const markupOf = (profit: PriceBook['profit']): number | null => {
-  if (profit.as === 'markup') return profit.rate;
-  return profit.rate <= MOST_MARGIN ? profit.rate / (1 - profit.rate) : null;
-};
-
-/** A line that is a rate on a sum of others. */
-const onTop = (kind: 'overhead' | 'profit' | 'tax', item: string, rate: number, base: PriceTotals): Line => {
-  const cents = times(rate, base);
-  return {
-    id: kind === 'tax' ? `tax:${item}` : kind,
-    kind,
-    item,
-    say: kind === 'tax' ? words.tax({ on: item }) : words.money(item),
-    quantity: base.likely / 100,
-    unit: '$',
-    dollarsEach: rate,
-    lowCents: cents.low,
-    likelyCents: cents.likely,
-    highCents: cents.high,
-    homeRuns: [],
-    rule: null,
-    alternate: null,
-  };
-};
-const centsOf = (line: Line): PriceTotals => ({ low: line.lowCents, likely: line.likelyCents, high: line.highCents });
-const plus = (a: PriceTotals, b: PriceTotals): PriceTotals => ({
-  low: a.low + b.low,
-  likely: a.likely + b.likely,
-  high: a.high + b.high,
-});
-
-/** Overhead on direct cost, profit on both, tax on the lines the book taxes, each line once. */
-const linesOnTop = (direct: readonly Line[], book: PriceBook): Line[] => {
-  const cost = inCents(directRange(direct));
-  const overhead = onTop('overhead', 'overhead', book.overheadRate, cost);
-  const markup = markupOf(book.profit);
-  const profit = markup === null ? [] : [onTop('profit', 'profit', markup, plus(cost, centsOf(overhead)))];
-  const untaxed = new Set([...direct, overhead, ...profit]);
-  const taxes = [...new Set(book.tax.on)].sort(compareText).flatMap((name) => {
-    const taxed = [...untaxed].filter((line) => line.kind === name || line.item === name);
-    if (taxed.length === 0) return [];
-    for (const line of taxed) untaxed.delete(line);
-    const directBase = inCents(directRange(taxed.filter(isDirect)));
-    return [
-      onTop(
-        'tax',
-        name,
-        book.tax.rate,
-        taxed
-          .filter((line) => !isDirect(line))
-          .map(centsOf)
-          .reduce(plus, directBase),
-      ),
-    ];
-  });
-  return [overhead, ...profit, ...taxes];
-};
-
-/**
- * Low, likely and high of the whole. Likely is the sum of the lines. Low and high are not sums of lows and highs (not
- * everything goes wrong at once) but the 10th and 90th percentile of direct cost, and what is charged on it.
- */
-export const priceTotals = (price: Pick<Price, 'lines'>): PriceTotals =>
-  price.lines
-    .filter((line) => !isDirect(line))
-    .map(centsOf)
-    .reduce(plus, inCents(directRange(price.lines.filter(isDirect))));
 
 const chosenIds = (alternates: readonly Alternate[]): ReadonlySet<Id> =>
   new Set(alternates.filter(({ required, taken }) => required || taken).map(({ id }) => id));
@@ -132,24 +52,61 @@ export const takenWork = <W extends Pick<PricedWork, 'alternate'>>(
   return work.filter(({ alternate }) => alternate === null || chosen.has(alternate));
 };
 
+/** Likely hours of work, by what the book says its tasks take. */
+export const likelyHours = (work: readonly PricedWork[], books: BookIndex): number =>
+  work.reduce(
+    (all, { item, quantity }) =>
+      (assemblyOf(item)?.tasks ?? []).reduce(
+        (sum, task) => sum + quantity * task.quantity * (books.tasks.get(task.id)?.likely ?? 0),
+        all,
+      ),
+    0,
+  );
+const tidy = (hours: number): number => Math.round(hours * 1e4) / 1e4;
+const same = (a: ReadonlySet<Id>, b: ReadonlySet<Id>): boolean => a.size === b.size && [...a].every((id) => b.has(id));
+
 /** Direct cost lines from quantities and the book, then overhead, profit and tax; the lines' likely cents are the price. */
-export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAsk): Omit<Price, 'missingSay'> => {
+export const price = ({ work, book, practice, surveyGrade, alternates, packages = [] }: PriceAsk): Priced => {
   const books = indexBook(book, practice);
   const { lines: all, unverified } = directLines(work, books, surveyGrade);
   const taken = chosenIds(alternates);
-  const directWith = (chosen: ReadonlySet<Id>) =>
-    all.filter((line) => line.alternate === null || chosen.has(line.alternate));
-  const likelyWith = (chosen: ReadonlySet<Id>): Cents => {
-    const direct = directWith(chosen);
-    return [...direct, ...linesOnTop(direct, book)].reduce((sum, line) => sum + line.likelyCents, 0);
+  const linesWith = (chosen: ReadonlySet<Id>): Line[] => {
+    const direct = all.filter((line) => line.alternate === null || chosen.has(line.alternate));
+    return [...direct, ...linesOnTop(direct, book)];
   };
-  const effectOf = (id: Id): Cents =>
-    likelyWith(new Set([...taken, id])) - likelyWith(new Set([...taken].filter((other) => other !== id)));
-
+  const likelyWith = (chosen: ReadonlySet<Id>): Cents =>
+    linesWith(chosen).reduce((sum, line) => sum + line.likelyCents, 0);
   const named = new Map(alternates.map((alternate) => [alternate.id, alternate]));
+  const effectOf = (id: Id): Cents => {
+    const others = [...taken].filter((other) => other !== id && !named.get(id)?.insteadOf?.includes(other));
+    return likelyWith(new Set([...others, id])) - likelyWith(new Set(others));
+  };
+  const hoursOf = (chosen: ReadonlySet<Id>) =>
+    likelyHours(
+      work.filter(({ alternate }) => alternate === null || chosen.has(alternate)),
+      books,
+    );
+  const offered = new Set(packages.flatMap((p) => p.alternates));
+  const priced = (p: Package): Price['packages'][number] => {
+    const kept = [...taken].filter((id) => !offered.has(id) || named.get(id)?.required);
+    const chosen = new Set([...kept, ...p.alternates]);
+    const { low, likely, high } = priceTotals({ lines: linesWith(chosen) });
+    return {
+      id: p.id,
+      say: words.packages[p.id],
+      alternates: [...p.alternates].sort(compareText),
+      lowCents: low,
+      likelyCents: likely,
+      highCents: high,
+      hours: tidy(hoursOf(chosen)),
+      taken: same(chosen, taken),
+    };
+  };
+
   const ids = [...new Set([...named.keys(), ...work.flatMap((piece) => piece.alternate ?? [])])].sort(compareText);
-  const direct = directWith(taken);
-  const size = (lines: readonly Line[]) => lines.reduce((sum, line) => sum + Math.abs(line.likelyCents), 0);
+  const lines = linesWith(taken);
+  const direct = lines.filter(isDirect);
+  const size = (list: readonly Line[]) => list.reduce((sum, line) => sum + Math.abs(line.likelyCents), 0);
   const cost = size(direct);
   const doubtful = size(direct.filter((line) => unverified.has(line.id)));
   const missing = [
@@ -160,7 +117,7 @@ export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAs
     complete: missing.length === 0,
     missing,
     unverifiedShare: cost === 0 ? 0 : Math.round((doubtful / cost) * 1e4) / 1e4,
-    lines: [...direct, ...linesOnTop(direct, book)].sort((a, b) => compareText(a.id, b.id)),
+    lines: lines.sort((a, b) => compareText(a.id, b.id)),
     alternates: ids.map((id) => ({
       id,
       say: words.alternate[id] ?? id,
@@ -168,7 +125,15 @@ export const price = ({ work, book, practice, surveyGrade, alternates }: PriceAs
       taken: taken.has(id),
       cents: effectOf(id),
       rule: named.get(id)?.rule ?? null,
+      spaces: named.get(id)?.spaces ?? 0,
+      hours: tidy(
+        likelyHours(
+          work.filter((piece) => piece.alternate === id),
+          books,
+        ),
+      ),
     })),
+    packages: packages.map(priced),
     drivers: directRange(direct)
       .shares.slice(0, MOST_DRIVERS)
       .map(({ id, amount }) => ({

@@ -277,6 +277,7 @@ export const randomJob = (seed: number): Job => {
     feeder: {
       from: { panel: 'main', lugs: 75, breakerAmps: 90, spaceFree: true },
       entersAt: [w / 2, 0, JOIST_UNDERSIDE + 3],
+      outside: 120,
       path: [
         [w / 2, 0, JOIST_UNDERSIDE + 3],
         [0, oldLeft + 7, JOIST_UNDERSIDE + 3],
@@ -310,6 +311,7 @@ export const randomJob = (seed: number): Job => {
       spliceSpotCents: 4500,
     },
     priceBook: 'default',
+    terms: { quote: 'range', people: 2, cutOver: 'all at once', startsAt: 8, endsAt: 17 },
     stock: [],
     alternates: [],
     answers: [],

@@ -5,6 +5,8 @@ const MATERIALS: Readonly<Record<string, string>> = {
   standoff: 'standoff for a masonry wall',
   spd: 'surge protective device',
   'ground bar': 'equipment ground bar kit',
+  hub: 'hub of connected breakers',
+  'tidy board': 'paint and straps for a tidy board',
   label: 'printed label',
   light: 'luminaire with its switch',
   'handle tie': 'listed handle tie',
@@ -31,6 +33,10 @@ const TASKS: Readonly<Record<string, string>> = {
   'service disconnect': 'setting the service disconnect',
   spd: 'fitting the surge protective device',
   'ground bar': 'fitting the ground bar',
+  hub: 'fitting and joining the hub',
+  'set up connected': 'setting up connected breakers',
+  'tidy board': 'painting the board, dressing cables',
+  'roll over': 'switching off and restoring circuits one at a time',
   light: 'hanging the luminaire',
   'handle tie': 'fitting handle ties',
   'knockout seal': 'closing unused knockouts',
@@ -95,6 +101,12 @@ const MONEY: Readonly<Record<string, string>> = {
   'access hatch': 'access panel in a finished surface',
   paint: 'priming and painting patches',
   warranty: 'warranty reserve',
+  plumber: 'plumber',
+  'sheet-metal worker': 'sheet-metal worker',
+  'drywall and paint trade': 'drywall and paint by others',
+  'utility service upgrade': 'utility’s work on the service',
+  minimum: 'up to the least charge',
+  rounding: 'rounding',
   overhead: 'overhead',
   profit: 'profit',
 };
@@ -137,6 +149,7 @@ const FAMILIES: Readonly<Record<string, (kind: string) => string>> = {
   cord: (kind) => `${kind} four-wire cord`,
   finish: (kind) => `${kind} finish of the trim`,
   trim: (kind) => `${kind} decorative cover`,
+  connected: (kind) => `connected breaker over a plain ${POLES[kind] ?? kind} one`,
 };
 
 const own = <T>(table: Readonly<Record<string, T>>, key: string): T | undefined =>
@@ -155,14 +168,29 @@ export const bookItemWords = {
   move: (v: { thing: string }) => `moving ${v.thing}`,
   /** Whatever kind of entry it is. */
   entry: (id: string): string => inFamily(id) ?? own(TASKS, id) ?? own(MATERIALS, id) ?? own(MONEY, id) ?? id,
-  alternate: { spd: 'surge protective device', afci: 'AFCI breakers where the inspector decides' } as Readonly<
-    Record<string, string>
-  >,
+  alternate: {
+    spd: 'surge protective device',
+    afci: 'AFCI breakers where the inspector decides',
+    'white finish': 'white trim and door',
+    'finish to match': 'trim and door painted to match the wall',
+    'solid cover': 'solid decorative cover',
+    'clear cover': 'clear decorative cover',
+    dual: 'GFCI protection too, where a breaker is AFCI',
+    connected: 'connected breakers with their hub',
+    spares: 'next larger panel, for more spare spaces',
+    'tidy board': 'painted board, cables dressed in rows',
+    'extra circuit': 'one more 20 A circuit, within 50 ft',
+  } as Readonly<Record<string, string>>,
+  packages: { good: 'Good', better: 'Better', best: 'Best' },
 
   noPrice: (v: { entry: string }) => `The price book has no price for: ${v.entry}.`,
   noMovePrice: (v: { thing: string }) => `What it costs to move ${v.thing} is not in the survey.`,
   noRating: (v: { circuit: string }) => `The breaker of ${v.circuit} has no price: its rating is not known.`,
   noLength: (v: { cable: string; of: string }) =>
     `The length of ${v.cable} is not whole: the part hidden in the house, to the first outlet, is not known for ${v.of}.`,
+  noMoney: (v: { entry: string; dollars: number }) =>
+    `The price book has ${v.dollars < 0 ? `−$${-v.dollars}` : '$0'} for ${v.entry}: that is no price.`,
+  noHours: (v: { entry: string }) => `The price book has no hours for ${v.entry}: 0 h is no time.`,
+  noRate: 'The price book has $0 for a labor-hour: that is no rate.',
   noProfit: 'The profit asked for as a margin leaves no price that has it.',
 } as const;

@@ -42,6 +42,7 @@ const KEYS: Readonly<Record<string, string>> = {
   breakerAmps: 'breaker in front of the feeder',
   spaceFree: 'free space at the source',
   entersAt: 'place where the feeder enters',
+  outside: 'length of the feeder outside the room',
   wholeDwelling: 'whether the whole dwelling hangs on it',
   onPanel: 'whether it hangs on this panel',
   va: 'load in VA',
@@ -147,6 +148,10 @@ export const jobWords = {
   backwardInterval: (v: { from: number; to: number }) => `The interval runs backward: from ${v.from} in to ${v.to} in.`,
   backwardRange: (v: { low: number; likely: number; high: number }) =>
     `Low, likely and high must not fall: found ${v.low}, ${v.likely}, ${v.high}.`,
+  wageDiffers: (v: { paid: string; rate: string }) =>
+    `The wage and what is paid on top of it come to $${v.paid} an hour, and the labor-hour is $${v.rate}: they must agree.`,
+  backwardDay: (v: { startsAt: number; endsAt: number }) =>
+    `Work must end after it starts: found ${v.startsAt} to ${v.endsAt} o’clock.`,
   beyondWall: (v: { left: number; right: number; length: number }) =>
     `It reaches from ${v.left} in to ${v.right} in along a wall face that is ${v.length} in long.`,
 

@@ -48,6 +48,7 @@ describe('cutList', () => {
           length: 600,
           bought: true,
           left: 0,
+          kept: false,
           pieces: [
             { homeRun: 'a', length: 300 },
             { homeRun: 'b', length: 300 },
@@ -61,7 +62,7 @@ describe('cutList', () => {
     // 25.5 ft of a cable without coils in the book: bought by the foot, 26 ft.
     expect(feeder).toEqual({
       cable: '2-2-2-4 Al SER',
-      coils: [{ length: 312, bought: true, left: 6, pieces: [{ homeRun: FEEDER, length: 306 }] }],
+      coils: [{ length: 312, bought: true, left: 6, kept: false, pieces: [{ homeRun: FEEDER, length: 306 }] }],
       cents: Math.round(26 * price('cable:2-2-2-4 Al SER') * 100),
       proof: { best: true },
     });

@@ -1,10 +1,23 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { openJob } from '../../../src/job/parse';
 import { FILLS, fillMissing, SCHEMA_NOW, UPGRADES, upgradeJob } from '../../../src/job/upgrades';
 
-test('schema 1 is the first: there is nothing to upgrade and nothing to fill yet', () => {
+test('schema 1 is the first: there is nothing to upgrade', () => {
   expect(SCHEMA_NOW).toBe(1);
   expect(UPGRADES).toEqual([]);
-  expect(FILLS).toEqual([]);
+});
+
+test('a file from before keys were added opens with each of them filled and listed', () => {
+  const now = JSON.parse(readFileSync(new URL('../../jobs/v1.json', import.meta.url), 'utf8'));
+  const older = structuredClone(now);
+  for (const { at, key } of FILLS) {
+    const holder = at.reduce((value, step) => value[step], older);
+    expect(key in holder).toBe(true);
+    delete holder[key];
+  }
+  const opened = openJob(JSON.stringify(older));
+  expect(opened.ok && opened.value.repairs).toHaveLength(FILLS.length);
 });
 
 test('every schema number below the present one has exactly one step', () => {

@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Work } from '../../../src/facts/work';
+import { DEFAULT_TERMS } from '../../../src/job/practice';
 import type { Way } from '../../../src/job/schema';
 import { conditionWork } from '../../../src/pricing/conditions';
 import { defaultBook } from '../../../src/pricing/defaultBook';
 import { takesOldPlace } from '../../../src/pricing/oldPlace';
-import { timePlan } from '../../../src/pricing/time';
+import { type TimeAsk, timePlan as timePlanOf } from '../../../src/pricing/time';
 import { demoJob } from '../job/demo';
+
+/** A home run here is its only circuit. */
+const timePlan = (ask: Omit<TimeAsk, 'circuitsOf' | 'terms' | 'spaceAtSource'> & Partial<TimeAsk>) =>
+  timePlanOf({ circuitsOf: (id) => [id], terms: DEFAULT_TERMS, spaceAtSource: true, ...ask });
 
 const piece = (item: string, quantity = 1, homeRuns: readonly string[] = []): Work => ({
   item,
@@ -116,7 +121,7 @@ describe('hours', () => {
       book: defaultBook,
       runs,
       circuits,
-      crew: { people: 1, hoursPerDay: 8 },
+      terms: { ...DEFAULT_TERMS, people: 1 },
     });
     expect(alone.crewHours).toBe(answer.crewHours);
     expect(alone.outageHours).toBeCloseTo(2 * answer.outageHours, 3);
@@ -179,6 +184,68 @@ describe('hours', () => {
     // mounting 1.5 h, landings of extended cables, three lugs and the surge device are added; the sum is the same
     expect(same.crewHours).toBeCloseTo(answer.crewHours, 3);
     expect(same.outageHours).toBeGreaterThan(answer.outageHours + 0.75);
+  });
+});
+
+describe('the day', () => {
+  const at = (terms: Partial<typeof DEFAULT_TERMS>, more: Partial<TimeAsk> = {}) =>
+    timePlan({ ...elsewhere, work, book: defaultBook, runs, circuits, ...more, terms: { ...DEFAULT_TERMS, ...terms } });
+
+  test('one, two and three people: labor is the same, a third at two cabinets saves less than a third', () => {
+    const [one, two, three] = ([1, 2, 3] as const).map((people) => at({ people }));
+    expect(one!.crewHours).toBe(three!.crewHours);
+    expect(one!.outageHours).toBeCloseTo(13.89, 2); // 13.95 labor-hours of the example, its tests unrounded
+    expect(two!.outageHours).toBeCloseTo(13.89 / 2, 2);
+    // at the cabinets: shutdown .75, strip 1.95, lugs .75, ten landings 2.0, tests 1.44 = 6.89 for two at once
+    expect(three!.outageHours).toBeCloseTo(Math.max(13.89 / 3, 6.89 / 2), 2);
+    expect(
+      at({})
+        .plan.crews.filter((c) => c.cutOver === 'all at once')
+        .map((c) => c.outageHours),
+    ).toEqual([one, two, three].map((a) => a!.outageHours));
+  });
+
+  test('rolled over: the house is dark only for the feeder, each extended circuit for its own work', () => {
+    const { plan, crewHours, outageHours } = at({ cutOver: 'roll-over' });
+    expect(plan.cutOver).toBe('roll-over');
+    expect(outageHours).toBeCloseTo((0.75 + 3 * 0.25) / 2, 3); // shutdown, three lugs at the source, for two
+    expect(crewHours).toBe(answer.crewHours); // the asker adds the switching work; here it is not in it
+    const off = new Map(plan.outage.map(({ circuit, hours }) => [circuit, hours]));
+    // strip .05 + splice .25 + test .06, one electrician, after the house outage
+    expect(off.get('s1')).toBeCloseTo(outageHours + 0.05 + 0.25 + 0.06, 3);
+    expect(off.get('r1')).toBeGreaterThan(off.get('s1')!);
+    expect(plan.byTask.filter(({ id, when }) => id === 'splice' && when === 'outage')).toEqual([]);
+  });
+
+  test.each([
+    ['old place', { inOldPlace: true }],
+    ['feeder kept', { feederKept: true }],
+    ['no space', { spaceAtSource: false }],
+    ['space unknown', { spaceAtSource: 'unknown' }],
+  ] as const)('not rolled over: %s', (_, more) => {
+    const asked = at({ cutOver: 'roll-over' }, more);
+    expect(asked.plan.cutOver).toBe('all at once');
+    expect(asked.plan.remarks.map((r) => r.id)).toContain('no roll-over');
+    expect(asked.plan.crews.some((c) => c.cutOver === 'roll-over')).toBe(false);
+    expect(asked.outageHours).toBe(at({}, more).outageHours);
+  });
+
+  test('the last hour to shut off ends, nine times of ten, within the day; a longer outage is remarked', () => {
+    const { plan, outageHours } = at({});
+    expect(plan.longOutageHours).toBeGreaterThan(outageHours);
+    expect(plan.goNoGo! + plan.longOutageHours).toBeLessThanOrEqual(17);
+    expect(17.25 - plan.longOutageHours).toBeGreaterThan(plan.goNoGo!);
+    expect(plan.remarks).toEqual([]);
+    const alone = at({ people: 1 });
+    expect(alone.plan.goNoGo).toBeNull();
+    expect(alone.plan.remarks.map((r) => r.id)).toEqual(['outage over a day']);
+  });
+
+  test('inspections hold the work: rough-in where it is moved, release where the utility pulled', () => {
+    expect(at({}).plan.holds.map((h) => h.id)).toEqual(['rough-in', 'final']);
+    const more = { work: [...work, piece('permit'), piece('utility pull'), piece('patch', 4)] };
+    expect(at({}, more).plan.holds.map((h) => h.id)).toEqual(['permit', 'rough-in', 'release', 'final']);
+    expect(at({}, { work: [piece('inspection')] }).plan.holds.map((h) => h.id)).toEqual(['final']);
   });
 });
 
