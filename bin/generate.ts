@@ -5,6 +5,8 @@ import { coveragePage } from '../src/documents/coveragePage';
 import { jobSchemaText } from '../src/job/jsonSchema';
 import { priceBookPage } from '../src/pricing/bookPage';
 import { defaultBook } from '../src/pricing/defaultBook';
+import { referencePage } from '../tests/reference/referencePage';
+import { findingsPage } from '../tests/support/demoFindings';
 import { rulesPage } from '../tests/unit/rules/rulesPage';
 import { resultSchemaText } from './resultSchema';
 
@@ -13,6 +15,9 @@ export const GENERATED: readonly { readonly file: string; readonly text: () => s
   { file: 'docs/schema/job.schema.json', text: jobSchemaText },
   { file: 'docs/schema/result.schema.json', text: resultSchemaText },
   { file: 'docs/rules.md', text: rulesPage },
+  { file: 'docs/rules.md', text: rulesPage },
+  { file: 'demo/FINDINGS.md', text: findingsPage },
+  { file: 'docs/reference-checks.md', text: referencePage },
   { file: 'docs/coverage.md', text: coveragePage },
   { file: 'docs/price-book.md', text: () => priceBookPage(defaultBook) },
 ];
