@@ -1,4 +1,5 @@
 import type { Plan } from '../facts/result';
+import { isFeederDrawn } from '../job/feeder';
 import type { Job, Option } from '../job/schema';
 import type { Id, Pt, Pt3 } from '../units/types';
 import type { Mark } from './items';
@@ -29,7 +30,7 @@ const placeOf = (job: Job, option: Option, plan: Plan, subject: Id): Pt3 | null 
   const legs = plan.runs.find((r) => runsOf(job, plan, subject).includes(r.homeRun))?.legs;
   const leg = legs?.find((l) => l.cable === 'new') ?? legs?.[0];
   if (leg) return leg.from;
-  return subject === 'feeder' ? job.feeder.entersAt : null;
+  return subject === 'feeder' && isFeederDrawn(job) ? job.feeder.entersAt : null;
 };
 
 /** Where a note stands: in the middle of the shape it judges, else at its subject; null where it has no place. */

@@ -1,4 +1,5 @@
 import type { Effect, Finding, Plan } from '../facts/result';
+import { isFeederDrawn } from '../job/feeder';
 import type { Job, Option } from '../job/schema';
 import type { Id, Pt3 } from '../units/types';
 import type { KeyNote } from './keyNotes';
@@ -28,7 +29,7 @@ const subjectAt = (job: Job, option: Option, plan: Plan, subject: Id): Pt3 | nul
   if (row) return row.path[Math.floor(row.path.length / 2)] ?? null;
   const leg = plan.runs.find((r) => r.homeRun === subject)?.legs[0];
   if (leg) return leg.from;
-  return subject === 'feeder' ? job.feeder.entersAt : null;
+  return subject === 'feeder' && isFeederDrawn(job) ? job.feeder.entersAt : null;
 };
 
 /** At what stands in the way, else at the space it judges, else at its subject. Plain notes stay in the list. */

@@ -38,7 +38,7 @@ export interface RoutingAnswer {
   readonly runs: readonly Run[];
   readonly boxes: readonly Box[];
   readonly rows: readonly Row[];
-  readonly feeder: Pick<FeederPlan, 'way' | 'legs' | 'cutLength' | 'holes' | 'supports' | 'plates'> & {
+  readonly feeder: Pick<FeederPlan, 'way' | 'why' | 'legs' | 'cutLength' | 'outside' | 'holes' | 'supports' | 'plates'> & {
     readonly blockedBy: readonly Id[];
     /** What a new feeder takes along its way, besides its cable and its ends. */
     readonly work: readonly Work[];

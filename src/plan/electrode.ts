@@ -1,4 +1,5 @@
 import type { Plan } from '../facts/result';
+import { isFeederDrawn } from '../job/feeder';
 import type { Job, OnWall, Option } from '../job/schema';
 import { enclosureCenter, faceOf, pointOnFace, wallFaces } from '../job/site';
 import { gecSize } from '../standards/electrodeConductor';
@@ -30,6 +31,6 @@ export const electrodeMove = (job: Job, option: Option): Plan['electrode'] => {
   if (!from || !isKnown(size) || !isKnown(metal)) return null;
   const gec = gecSize(metal, size);
   const { on } = option.serviceDisconnect;
-  const to = on === 'outdoors' ? job.feeder.entersAt : pointOf(job, on);
+  const to = on !== 'outdoors' ? pointOf(job, on) : isFeederDrawn(job) ? job.feeder.entersAt : undefined;
   return gec === BEYOND || !to ? null : { size: gec, length: Math.round(around(from, to) * 64) / 64 };
 };

@@ -38,9 +38,9 @@ export const settle = (job: Job, option: Option, answer: RoutingAnswer, stage: S
     ? breakersOf(job, [...afciPriced(afci), ...afciOpen(afci)], gfci, answer.runs)
     : breakers;
   const cable = answer.feeder.way === 'kept' ? job.feeder.cable : stage.newFeeder;
-  const { way, legs, cutLength, holes, supports, plates } = answer.feeder;
+  const { way, why, legs, cutLength, outside, holes, supports, plates } = answer.feeder;
   const figures = feederFigures(job, option, cable, stage.load);
-  const feeder = { way, legs, cutLength, holes, supports, plates, ...figures };
+  const feeder = { way, why, legs, cutLength, outside, holes, supports, plates, ...figures };
   const seen = (spds: number): RuleFacts => ({
     job,
     option,

@@ -1,8 +1,10 @@
 import type { RoutingAnswer, RoutingAsk } from '../facts/routing';
+import { feederOutside, isFeederDrawn } from '../job/feeder';
 import type { Enclosure } from '../job/schema';
 import { pointOnFace } from '../job/site';
 import { compareText } from '../units/order';
-import type { In, Pt3 } from '../units/types';
+import { type In, knownOr, type Pt3 } from '../units/types';
+import { routingWords as say } from '../words/en/routing';
 import { cutLengthOf, newPathOf } from './cutLength';
 import { BY_ITSELF, feederUnit, feederWork, NOTHING_LAID } from './feederWork';
 import { nodeAt } from './network';
@@ -60,23 +62,39 @@ const maybeKept = (ask: RoutingAsk): boolean => {
   return had !== null && needs !== null && needs <= had;
 };
 
-/** Where a new feeder starts: at a service disconnect on a wall, else where the old one comes into the room. */
-const startOf = (ask: RoutingAsk): Pt3 => {
+/**
+ * Where a new feeder starts: at a service disconnect on a wall, else where the old one comes into the room; null where
+ * nobody drew it.
+ */
+const startOf = (ask: RoutingAsk): Pt3 | null => {
   const on = ask.option.serviceDisconnect?.on;
-  if (on === undefined || on === 'outdoors') return ask.job.feeder.entersAt;
-  const face = faceFor(ask.job.site, { on });
-  return face ? [...pointOnFace(face, on.left), on.bottom] : ask.job.feeder.entersAt;
+  const face = on === undefined || on === 'outdoors' ? undefined : faceFor(ask.job.site, { on });
+  if (face && on !== undefined && on !== 'outdoors') return [...pointOnFace(face, on.left), on.bottom];
+  return isFeederDrawn(ask.job) ? ask.job.feeder.entersAt : null;
 };
 
 /** Points the network needs for the feeder beyond those it has. */
-export const feederPoints = (ask: RoutingAsk): Pt3[] => [startOf(ask)];
+export const feederPoints = (ask: RoutingAsk): Pt3[] => {
+  const start = startOf(ask);
+  return start ? [start] : [];
+};
+
+/** Why the feeder stays or is a new one, for people. */
+const whyOf = (ask: RoutingAsk, kept: boolean): string => {
+  if (kept) return say.feederKept();
+  if (ask.option.serviceDisconnect) return say.feederFromDisconnect();
+  if (!isFeederDrawn(ask.job)) return say.feederNotDrawn();
+  return ask.option.kind === 'relocate' ? say.feederMoved() : say.feederShort();
+};
 
 /** The feeder's way: kept where its lugs are reached in place, else replaced along the cheapest way for its own cable. */
 export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feeder'] => {
   const { practice } = ask.job;
-  const kept = { way: 'kept', legs: [], cutLength: 0, blockedBy: [], ...NOTHING_LAID } as const;
-  if (maybeKept(ask)) return kept;
+  const none = { legs: [], cutLength: 0, blockedBy: [], ...NOTHING_LAID } as const;
+  if (maybeKept(ask)) return { ...none, way: 'kept', why: whyOf(ask, true), outside: 0 };
+  const fresh = { way: 'replaced', why: whyOf(ask, false), outside: feederOutside(ask.job, ask.option) } as const;
   const start = startOf(ask);
+  if (!start) return { ...none, ...fresh };
   const node = nodeAt(network, start);
   const panel = ask.option.enclosure;
   const routes = makeRoutes(network, panel, feederUnit(ask.unit, ask.feederCable), BY_ITSELF);
@@ -84,9 +102,10 @@ export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feed
   if (!way) {
     const entries = panelEntries(network, panel).map((e) => e.node);
     const blockedBy = node === undefined || entries.length === 0 ? [panel.id] : blockersOf(network, entries, node);
-    return { way: 'replaced', legs: [], cutLength: 0, blockedBy, ...NOTHING_LAID };
+    return { ...none, ...fresh, blockedBy };
   }
-  const cutLength = cutLengthOf(newPathOf(way.legs), 2 * practice.tailOfFeeder, practice);
-  const laid = feederWork(network, way, ask.feederCable);
-  return { way: 'replaced', legs: way.legs, cutLength, blockedBy: [], ...laid };
+  const outside = knownOr(fresh.outside, 0); // what is not known is missing in the price
+  const cutLength = cutLengthOf(newPathOf(way.legs) + outside, 2 * practice.tailOfFeeder, practice);
+  const laid = feederWork(network, way, ask.feederCable, outside);
+  return { ...fresh, legs: way.legs, cutLength, blockedBy: [], ...laid };
 };

@@ -3,6 +3,7 @@ import type { FeederPlan, Leg, LegBy } from '../facts/result';
 import type { UnitMills, Work } from '../facts/work';
 import type { Cable } from '../standards/cable';
 import { sleeveSize } from '../standards/sleeves';
+import { supportRule } from '../standards/supports';
 import type { In } from '../units/types';
 import { distance3 } from './cutLength';
 import { joistHoles } from './holes';
@@ -38,13 +39,17 @@ const feetOf = (legs: readonly Leg[], by: LegBy): number =>
 type Laid = Pick<FeederPlan, 'holes' | 'plates' | 'supports'> & { readonly work: readonly Work[] };
 export const NOTHING_LAID: Laid = { holes: [], plates: 0, supports: 0, work: [] };
 
-/** Holes, plates, staples, boards, tubing and opened strips along a new feeder's way, counted from its legs. */
-export const feederWork = (network: Network, way: Way3, cable: Cable): Laid => {
+/**
+ * Holes, plates, staples, boards, tubing and opened strips along a new feeder's way, counted from its legs. `outside`
+ * the room nobody drew what it passes: it is only held, as far apart as its kind may be.
+ */
+export const feederWork = (network: Network, way: Way3, cable: Cable, outside: In): Laid => {
   const diameter = holeDiameter([cable]) ?? null;
   const depth = Math.min(...network.framing.map((r) => r.depth)) / 64;
   const holes = joistHoles(network, way.legs).map(({ at }) => ({ at, diameter }));
   const plates = depth / 2 - (diameter ?? 0) / 2 < EDGE_IN ? holes.length : 0;
-  const { plateHoles, supports, sleeve } = way.work;
+  const { plateHoles, sleeve } = way.work;
+  const supports = way.work.supports + Math.ceil(outside / supportRule(cable.kind).apartIn);
   const counted = [
     ['hole', holes.length + plateHoles],
     ['plate', plates],

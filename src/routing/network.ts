@@ -1,3 +1,4 @@
+import { isFeederDrawn } from '../job/feeder';
 import type { Job, Option } from '../job/schema';
 import { byId } from '../units/order';
 import type { Pt3 } from '../units/types';
@@ -19,8 +20,7 @@ const terminalPoints = (job: Job, option: Option, extra: Extra): Pt3[] => {
     ...[...job.enclosures, option.enclosure].flatMap((e) => entryPoints(job.site, e).map((entry) => entry.point)),
     ...existingPaths(job).flatMap(terminalsOf),
     ...job.site.sleeves.flatMap((s) => [s.from, s.to]),
-    job.feeder.entersAt,
-    ...job.feeder.path,
+    ...(isFeederDrawn(job) ? [job.feeder.entersAt, ...job.feeder.path] : []),
     ...option.pins.flatMap((pin) => (pin.pin === 'through' ? pin.points : pin.pin === 'splice at' ? [pin.at] : [])),
     ...extra.points,
   ];

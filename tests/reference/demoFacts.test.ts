@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { openJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/schema';
 import { visibleRun } from '../../src/job/site';
-import { newCableFacts, pathOf, reuseFacts, stayFacts, stepFacts, sum } from '../support/demoFacts';
+import { feederFacts, newCableFacts, pathOf, reuseFacts, stayFacts, stepFacts, sum } from '../support/demoFacts';
 
 // Source of the figures: demo/FACTS.md, worked by hand from the coordinates in the demo jobs.
 
@@ -58,6 +58,18 @@ test.each(newCableFacts)('new cable: $job $option $homeRun adds up', (fact) => {
   expect(fact.cutLength - practice.cutStep).toBeLessThan(cut);
   expect(fact.codeAtLeast).toBeLessThanOrEqual(fact.codeLength);
   expect(fact.codeAtMost).toBeGreaterThanOrEqual(fact.codeLength);
+});
+
+test.each(feederFacts)('new feeder: $job $option adds up', (fact) => {
+  const { practice, feeder } = jobOf(fact.job);
+  expect(feeder.outside).toBe(fact.outside);
+  expect(fact.outside + sum(fact.path)).toBe(fact.way);
+  expect(fact.slack).toBeCloseTo(Math.max(fact.way * practice.slackShare, practice.slackMinimum), 9);
+  expect(fact.ends).toBe(2 * practice.tailOfFeeder);
+  const cut = fact.way + fact.slack + fact.ends;
+  expect(fact.cutLength % practice.cutStep).toBe(0);
+  expect(fact.cutLength).toBeGreaterThanOrEqual(cut);
+  expect(fact.cutLength - practice.cutStep).toBeLessThan(cut);
 });
 
 test.each(stepFacts)('6 ft along the wall: $homeRuns', (fact) => {

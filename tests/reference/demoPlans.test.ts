@@ -5,7 +5,7 @@ import { applyEdit } from '../../src/job/applyEdit';
 import { openJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/schema';
 import { planJob } from '../../src/plan/planJob';
-import { afciFacts, newCableFacts, reuseFacts, stayFacts } from '../support/demoFacts';
+import { afciFacts, feederFacts, newCableFacts, reuseFacts, stayFacts } from '../support/demoFacts';
 
 // Source of the expected figures: demo/FACTS.md, worked by hand from the coordinates in the demo jobs.
 
@@ -15,12 +15,14 @@ const jobOf = (name: string): Job => {
   return opened.value.job;
 };
 const plans = new Map<string, Plan>();
-const runOf = (fact: { readonly job: string; readonly option: string; readonly homeRun: string }): Run => {
+const planOf = (fact: { readonly job: string; readonly option: string }): Plan => {
   const key = `${fact.job} ${fact.option}`;
   const plan = plans.get(key) ?? planJob(jobOf(fact.job), { options: [fact.option] }).plans[0]!;
   plans.set(key, plan);
-  return plan.runs.find((r) => r.homeRun === fact.homeRun)!;
+  return plan;
 };
+const runOf = (fact: { readonly job: string; readonly option: string; readonly homeRun: string }): Run =>
+  planOf(fact).runs.find((r) => r.homeRun === fact.homeRun)!;
 
 test.each(reuseFacts)(
   'drawn back: $job $option $homeRun',
@@ -55,6 +57,17 @@ test.each(newCableFacts)(
     expect(run.codeLength).toBeLessThanOrEqual(fact.codeAtMost);
     const cut = run.codeLength + Math.max(run.codeLength * practice.slackShare, practice.slackMinimum) + fact.free;
     expect(run.cutLength).toBe(Math.ceil(cut / practice.cutStep - 1e-9) * practice.cutStep);
+  },
+  60_000,
+);
+
+test.each(feederFacts)(
+  'new feeder: $job $option, within a step of the crew',
+  (fact) => {
+    const { feeder, price } = planOf(fact);
+    expect([feeder.way, feeder.outside]).toEqual(['replaced', fact.outside]);
+    expect(Math.abs(feeder.cutLength - fact.cutLength)).toBeLessThanOrEqual(jobOf(fact.job).practice.cutStep);
+    expect(price.missing.filter((id) => id.startsWith('/feeder'))).toEqual([]);
   },
   60_000,
 );

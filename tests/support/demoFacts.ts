@@ -71,6 +71,18 @@ export const newCableFacts = table('## New cable').map((row) => ({
   codeAtMost: number(row('code at most')),
 }));
 
+/** New feeders, from their source. */
+export const feederFacts = table('## New feeders').map((row) => ({
+  job: row('job'),
+  option: row('option'),
+  outside: number(row('outside')),
+  path: numbers(row('path in the room by hand')),
+  way: number(row('way')),
+  slack: number(row('slack')),
+  ends: number(row('ends')),
+  cutLength: number(row('cut length')),
+}));
+
 /** Where circuits pass 6 ft as the washer job's option relocate-a moves right. */
 export const stepFacts = table('## Job (a): what moving').map((row) => ({
   homeRuns: row('cables').match(/h-[\w-]+/g) ?? [],

@@ -11,14 +11,17 @@ import { holesOf, legLength, newLength } from './walkLegs';
 const ceilTo = (x: number, step: number) => Math.ceil(x / step - 1e-9) * step;
 
 /** What the crew cuts for a piece of cable, from its legs, what stays inside at its ends and the job's practice. */
-const cutFor = (job: Job, legs: Plan['runs'][number]['legs'], inside: number): number => {
+const cutFor = (job: Job, legs: Plan['runs'][number]['legs'], inside: number, more = 0): number => {
   const { practice } = job;
-  const path = newLength({ legs });
+  const path = newLength({ legs }) + more;
   const whole = path + Math.max(path * practice.slackShare, practice.slackMinimum) + inside;
   return Math.max(practice.shortestPiece, ceilTo(whole, practice.cutStep));
 };
 export const cutLengthOf = (job: Job, run: Plan['runs'][number]): number =>
   cutFor(job, run.legs, job.practice.freeInBox + job.practice.tailInPanel);
+
+/** What the feeder runs outside the room, as far as it is measured. */
+const beyond = ({ outside }: Plan['feeder']): number => (outside === 'unknown' ? 0 : outside);
 
 export interface Difference {
   readonly what: string;
@@ -105,7 +108,7 @@ export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): 
   const laid = feeder.way !== 'kept' && feeder.legs.length > 0;
   check(
     'cut length of the feeder',
-    laid ? cutFor(job, feeder.legs, 2 * job.practice.tailOfFeeder) : 0,
+    laid ? cutFor(job, feeder.legs, 2 * job.practice.tailOfFeeder, beyond(feeder)) : 0,
     feeder.cutLength,
   );
   const bored = holesOf(job, feeder);

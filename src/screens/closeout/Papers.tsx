@@ -9,6 +9,7 @@ import { closeoutWords as say } from '../../words/en/closeout';
 import { screenWords } from '../../words/en/screens';
 import { projectionOf } from '../drawing/projection';
 import { PaintDrawing } from '../layout/PaintDrawing';
+import { FeederWay } from '../parts/FeederWay';
 import { wallName } from '../parts/names';
 import { type OptionView, useJob, useStale } from '../selected';
 import { BoxTable } from './BoxTable';
@@ -53,6 +54,9 @@ export const Papers = ({ view, plan }: Props) => {
         <p className={css.lead}>{say.people({ hours: plan.tally.crewHours, outage: plan.tally.outageHours })}</p>
         <Tasks plan={plan} at={at} />
         <RunsTable plan={plan} at={at} ticks />
+        <p className={css.lead}>
+          <FeederWay plan={plan} at={at} />
+        </p>
         <Records />
       </>,
     ],

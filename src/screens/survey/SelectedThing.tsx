@@ -3,6 +3,7 @@ import { surveyWords as say } from '../../words/en/survey';
 import { lengthText } from '../parts/lengthParts';
 import { useJob } from '../selected';
 import { courseField, setField } from './drag';
+import { FeederExtras } from './FeederExtras';
 import { AttachedField } from './fields/AttachedField';
 import fields from './fields/fields.module.css';
 import { OnWallField } from './fields/OnWallField';
@@ -14,7 +15,7 @@ import { TypedField } from './fields/TypedField';
 import { misfitOf } from './misfit';
 import { kindOf, nameOf } from './nameOf';
 import { RemoveThing } from './RemoveThing';
-import { fieldValue, pointerOf, type Ref } from './ref';
+import { fieldValue, part, pointerOf, type Ref, sameRef } from './ref';
 import { useSheet } from './sheetState';
 import css from './survey.module.css';
 import { ThingGroups } from './ThingGroups';
@@ -130,6 +131,7 @@ export const SelectedThing = () => {
         {isWall && <WallExtras wall={of.id} list={of.list} />}
         <Misfit of={of} />
         <ThingGroups of={of} />
+        {sameRef(of, part('/feeder')) && <FeederExtras />}
         {of.list === '/enclosures' && <PanelExtras of={of} />}
         {of.list === '/cableGroups' && <GroupExtras of={of} />}
         <Course of={of} />

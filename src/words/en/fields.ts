@@ -47,6 +47,7 @@ const KEYS: Readonly<Record<string, string>> = {
   raceway: 'raceway it runs in',
   wholeDwelling: 'whether the whole dwelling hangs on it',
   wires: 'number of wires',
+  outside: 'its length outside the room, along its way from its source to where it comes in',
   // house and code
   edition: 'code year in force',
   floorAreaFt2: 'floor area',

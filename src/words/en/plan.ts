@@ -26,8 +26,12 @@ export const planWords = {
   flipSpliceCan: (v: { answer: string; option: string }) =>
     `If the inspector answers "${v.answer}" on keeping the old can for splices, ${v.option}.`,
   flipAfci: (v: { option: string }) => `If no AFCI is asked for on a panel relocation here, ${v.option}.`,
-  flipShift: (v: { by: string; toward: string; option: string }) =>
-    `With the panel ${v.by} to the ${v.toward}, ${v.option}.`,
+  flipShift: (v: { title: string; by: string; toward: string; option: string }) =>
+    `With the panel of ${v.title} ${v.by} to the ${v.toward}, ${v.option}.`,
+  flipAfciPrice: (v: { now: string; then: string; option: string }) =>
+    `At ${v.then} for an AFCI breaker that is ${v.now} in the price book, the others in step, ${v.option}.`,
+  flipOpened: (v: { option: string }) => `With the drywall ceilings down before the crew comes, ${v.option}.`,
+  flipClosed: (v: { option: string }) => `With the drywall ceilings hung before the crew comes, ${v.option}.`,
   flipTo: (v: { title: string; dollars: string }) => `${v.title} would be recommended, at ${v.dollars}`,
   flipNone: () => 'no option would be free of stops',
   moved: (v: { thing: string; dollars: string }) => `Move the ${v.thing} (${v.dollars}).`,

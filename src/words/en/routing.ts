@@ -24,6 +24,15 @@ export const routingWords = {
   throughUnreached: (v: { pin: string }) => `No clear way leads through the points of the pin ${v.pin}.`,
   blocked: (v: { by: string }) => `No clear way to the new panel: ${v.by}.`,
 
+  feederKept: () =>
+    'The feeder stays: where it comes in it reaches the lugs of the new panel as it does those of the old.',
+  feederMoved: () => 'A new feeder, whole from its source: the old one ends at the old panel and is not lengthened.',
+  feederShort: () =>
+    'A new feeder, whole from its source: where the old one comes in it does not reach the lugs of the new panel.',
+  feederFromDisconnect: () => 'A new feeder, from the new service disconnect.',
+  feederNotDrawn: () =>
+    'Whether the feeder can stay cannot be told: it is not drawn. It is planned as a new one, of a length nobody knows.',
+
   becauseShort: (v: { part: Part; short: string }) => `the ${PART[v.part]} is ${v.short} short`,
   becausePivotUnknown: () => 'its pivot is not known, so whether it reaches cannot be told',
   becauseTailsUnknown: () => 'its free conductor in the old panel is not known, so whether it reaches cannot be told',

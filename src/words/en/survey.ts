@@ -336,6 +336,7 @@ export const surveyWords = {
     feederBreaker: 'Breaker there',
     feederLugs: 'Terminals there',
     feederSpace: 'Space free there',
+    feederOutside: 'Outside the room',
     cableKind: 'Cable',
     cableSize: 'Size',
     cableMetal: 'Metal',

@@ -33,7 +33,7 @@ const leftBehind =
         ...items.filter((i) => /^breaker:[12]p 1|strip|remove old panel/.test(i)).map((i) => `${p.option}: ${i}`),
         // a new feeder waits for its way outside the room, whatever becomes of the old panel
         ...must(
-          p.price.missing.every((id) => id === '/feeder/entersAt') === complete,
+          p.price.missing.every((id) => id === '/feeder/outside') === complete,
           `${p.option}: missing is ${p.price.missing.join(', ')}`,
         ),
       ];

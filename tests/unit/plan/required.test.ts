@@ -82,22 +82,45 @@ describe('a surge device', () => {
 
 describe('what a price waits for', () => {
   const planOf = (job: Job, id: string) => planOption(job, job.options.find((o) => o.id === id)!).plan;
-  const unmeasured = (job: Job, id: string) => {
+  const fed = (job: Job, feeder: Partial<Job['feeder']>): Job => ({ ...job, feeder: { ...job.feeder, ...feeder } });
+  /** What the price says of a pointer it waits for; null where it does not wait. */
+  const waits = (job: Job, id: string, pointer: string) => {
     const { missing, missingSay, complete } = planOf(job, id).price;
-    const at = missing.indexOf('/feeder/entersAt');
+    const at = missing.indexOf(pointer);
     if (at >= 0) expect(complete).toBe(false);
     return missingSay[at] ?? null;
   };
   // no source: what nobody measured is not in a price
-  test('a new feeder between its source and the room, unless the source stands in the room or the feeder is kept', () => {
-    const washer = demoJob('washer');
-    expect(unmeasured(washer, 'relocate-a')).toContain(
-      'is not measured: from its source (service panel in the garage)',
-    );
-    expect(unmeasured(washer, 'in-place')).toBeNull();
-    const here = { ...washer.feeder, from: { ...washer.feeder.from, panel: washer.enclosures[0]!.id } };
-    expect(unmeasured({ ...washer, feeder: here }, 'relocate-a')).toBeNull();
-    expect(unmeasured(small, 'relocate-a')).toContain('from the new service disconnect outdoors');
+  test('a new feeder outside the room, until it is measured, unless its source stands in the room or it is kept', () => {
+    const OUTSIDE = '/feeder/outside';
+    const unmeasured = fed(small, { outside: 'unknown' });
+    expect(waits(small, 'relocate-a', OUTSIDE)).toBeNull();
+    expect(waits(unmeasured, 'relocate-a', OUTSIDE)).toContain('follow it from the meter');
+    expect(waits(unmeasured, 'in-place', OUTSIDE)).toBeNull();
+    const subpanel = { ...unmeasured, options: small.options.map((o) => ({ ...o, serviceDisconnect: null })) };
+    const from = (panel: string) => fed(subpanel, { from: { ...small.feeder.from, panel } });
+    expect(waits(from('panel in the garage'), 'relocate-a', OUTSIDE)).toContain('its source (panel in the garage)');
+    expect(waits(from(small.enclosures[0]!.id), 'relocate-a', OUTSIDE)).toBeNull();
+  });
+  // the crew's own rule, job file: slack 5 %, at least 6 in; 48 in left at each end; cut in steps of 6 in
+  test('measured, its length is cut, pulled and held along with the way in the room', () => {
+    const known = planOf(fed(small, { outside: 270 }), 'relocate-a').feeder;
+    const without = planOf(fed(small, { outside: 'unknown' }), 'relocate-a').feeder;
+    const inRoom = known.legs.reduce((n, l) => n + Math.hypot(...l.from.map((c, i) => c - l.to[i]!)), 0);
+    const cut = (way: number) => Math.ceil((way * 1.05 + 2 * 48) / 6) * 6;
+    expect([known.outside, known.cutLength]).toEqual([270, cut(inRoom + 270)]);
+    expect([without.outside, without.cutLength]).toEqual(['unknown', cut(inRoom)]);
+    expect(known.supports - without.supports).toBe(5); // 334.30: 270 in at most 54 in apart
+  });
+  test('a feeder nobody drew: no length is made up from where it might come in', () => {
+    const undrawn = fed(small, { path: [], entersAt: [0, 0, 0] });
+    expect(planOf(undrawn, 'in-place').feeder.why).toContain('cannot be told');
+    for (const { id } of small.options) {
+      const { feeder, price } = planOf(undrawn, id);
+      expect([feeder.way, feeder.cutLength, feeder.legs, feeder.outside]).toEqual(['replaced', 0, [], 'unknown']);
+      expect(price.lines.filter((l) => l.item === 'feeder ft')).toEqual([]);
+      expect(waits(undrawn, id, '/feeder/path')).toContain('cannot be told');
+    }
   });
   test('a breaker nobody read the rating of: the rating stands among what is unknown', () => {
     const job = demoJob('washer');

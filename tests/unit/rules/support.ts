@@ -140,6 +140,7 @@ export const baseJob: Job = {
   feeder: {
     from: { panel: 'service panel', lugs: 75, breakerAmps: 100, spaceFree: true },
     entersAt: [0, 10, 96],
+    outside: 120,
     path: [
       [0, 10, 96],
       [47, 144, 96],
@@ -281,8 +282,10 @@ const feederOf = (job: Job): FeederPlan => {
   const amps = job.options[0]!.serviceDisconnect?.amps ?? job.feeder.from.breakerAmps;
   return {
     way: 'kept',
+    why: '',
     legs: [],
     cutLength: 0,
+    outside: 0,
     holes: [],
     supports: 0,
     plates: 0,

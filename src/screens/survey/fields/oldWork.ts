@@ -121,6 +121,7 @@ export const FEEDER: readonly Group[] = [
     countOrNone(choices.utilityBreaker)('/from/breakerAmps', f.feederBreaker, U),
     lugs('/from/lugs', f.feederLugs, U),
     yesNo('/from/spaceFree', f.feederSpace, U),
+    length('/outside', f.feederOutside, U),
     choice({ value: 3, say: '3' }, { value: 4, say: '4' })('/wires', f.wires, U),
     words('none', 'metal', 'PVC')('/raceway', f.raceway, U),
     yesNo('/wholeDwelling', f.wholeDwelling, U),

@@ -1,7 +1,8 @@
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { surveyWords as say } from '../../../words/en/survey';
 import parts from '../../parts/parts.module.css';
 import { useJob } from '../../selected';
+import { FeederExtras } from '../FeederExtras';
 import { ChoiceField } from '../fields/ChoiceField';
 import { LOAD_KINDS } from '../fields/oldWork';
 import { freshId, PARTS, part } from '../ref';
@@ -43,7 +44,10 @@ export const HousePanel = () => (
   <div className={css.parts}>
     <LoadForm />
     {PARTS.map((p) => (
-      <ThingGroups key={p} of={part(p)} />
+      <Fragment key={p}>
+        <ThingGroups of={part(p)} />
+        {p === '/feeder' && <FeederExtras />}
+      </Fragment>
     ))}
   </div>
 );
