@@ -1,4 +1,5 @@
 import { PROTECT_AT_AMPACITY } from '../standards/overcurrent';
+import { cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
 import { electricalWords as say } from '../words/en/calcElectrical';
@@ -30,7 +31,7 @@ export const calcAmpacity = (input: CalcInput['ampacity']): Result<CalcOutput, F
         ...steps,
         ...(breakerAmps === null
           ? []
-          : [{ say: breakerSay, value: breakerAmps, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section }]),
+          : [{ say: breakerSay, value: breakerAmps, unit: 'A', section: cited(PROTECT_AT_AMPACITY[edition]) }]),
       ],
     },
   });

@@ -1,4 +1,5 @@
 import { BORING, MEMBERS, type Member, NAIL_SETBACK, NO_TENSION_NOTCH_FROM_IN } from '../standards/boring';
+import { cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
 import type { U } from '../units/types';
@@ -87,7 +88,7 @@ export const calcBoring = (input: CalcInput['boring']): Result<CalcOutput, Fault
     step(say.woodAtEdge(), limits.minEdgeIn, 'in', rule.hole.section),
     step(say.deepestNotch({ share: rule.notchShare, depthIn }), limits.maxNotchIn, 'in', rule.notch.section),
     step(say.deepestEndNotch({ share: rule.endNotchShare, depthIn }), limits.maxEndNotchIn, 'in', rule.notch.section),
-    step(say.nailPlate(), limits.plateUnderIn, 'in', NAIL_SETBACK.bored[2023].section),
+    step(say.nailPlate(), limits.plateUnderIn, 'in', cited(NAIL_SETBACK.bored[2023])),
   ];
   const verdicts: boolean[] = [];
   if (holeIn !== null) {

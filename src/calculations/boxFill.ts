@@ -5,6 +5,7 @@ import {
   FILL_SOURCES,
   groundAllowances,
 } from '../standards/boxVolumes';
+import { cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
 import { EDITIONS, type Edition, type U } from '../units/types';
@@ -118,12 +119,12 @@ export const calcBoxFill = (input: CalcInput['box-fill']): Result<CalcOutput, Fa
   const { edition, boxIn3 } = input;
   const parts = partsOf(edition, { ...input, yokes: input.deviceYokes })!;
   const fillIn3 = sum(parts);
-  const steps: Step[] = parts.map((p) => step(sayPart(p), p.in3, 'in³', FILL_SOURCES[p.kind][edition].section));
+  const steps: Step[] = parts.map((p) => step(sayPart(p), p.in3, 'in³', cited(FILL_SOURCES[p.kind][edition])));
   steps.push(
-    step(say.fillSum({ parts: parts.map((p) => p.in3) }), fillIn3, 'in³', CONDUCTOR_VOLUME_SOURCE[edition].section),
+    step(say.fillSum({ parts: parts.map((p) => p.in3) }), fillIn3, 'in³', cited(CONDUCTOR_VOLUME_SOURCE[edition])),
   );
   if (boxIn3 !== null)
-    steps.push(step(say.boxGiven({ fits: atMost(fillIn3, boxIn3) }), boxIn3, 'in³', FILL_SOURCES.box[edition].section));
+    steps.push(step(say.boxGiven({ fits: atMost(fillIn3, boxIn3) }), boxIn3, 'in³', cited(FILL_SOURCES.box[edition])));
   return ok({
     outcome: boxIn3 === null ? 'value' : atMost(fillIn3, boxIn3) ? 'holds' : 'fails',
     figures: boxIn3 === null ? { fillIn3 } : { fillIn3, boxIn3 },

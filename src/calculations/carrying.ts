@@ -3,7 +3,7 @@ import type { Metal, TempColumn } from '../standards/cable';
 import { AMBIENT_TABLE, ambientFactor } from '../standards/correction';
 import { COUNT_TABLE, countFactor, UNADJUSTED_LENGTH_IN } from '../standards/countAdjustment';
 import { isSize } from '../standards/sizes';
-import { BEYOND, type ByEdition, type Source } from '../standards/source';
+import { BEYOND, type ByEdition, cited, type Source } from '../standards/source';
 import { TERMINALS_RULE, terminalColumns } from '../standards/terminals';
 import { START_COLUMN_RULE } from '../standards/wiringMethods';
 import type { Fault } from '../units/fault';
@@ -49,7 +49,7 @@ export interface Carried {
 /** Ampacity of a conductor: table, ambient, count, then the columns of the wiring method and of the terminals (NEC 310.15, 110.14(C)). */
 export const carrying = (c: Carrying, edition: Edition): Result<Carried, Fault> => {
   if (!isSize(c.awg)) return refuse('not-a-size', '/awg', say.notASize({ found: c.awg }));
-  const table = AMPACITY_TABLE[edition].section;
+  const table = cited(AMPACITY_TABLE[edition]);
   const lookUp = (column: TempColumn) => ampacity(c.metal, c.awg, column);
   const missing = (column: TempColumn) =>
     refuse('beyond-table', '/awg', say.notInTable({ what: `${c.awg} ${c.metal}, ${column} °C`, table }));
@@ -68,16 +68,16 @@ export const carrying = (c: Carrying, edition: Edition): Result<Carried, Fault> 
   const correctedSay = say.corrected({ base, ambient, count });
   const steps: Step[] = [
     { say: say.base({ column, awg, metal }), value: base, unit: 'A', section: table },
-    { say: say.ambient({ ambientF, column }), value: ambient, unit: '', section: AMBIENT_TABLE[edition].section },
-    { say: countSay, value: count, unit: '', section: COUNT_TABLE[edition].section },
-    { say: correctedSay, value: corrected, unit: 'A', section: START_COLUMN_RULE[edition].section },
+    { say: say.ambient({ ambientF, column }), value: ambient, unit: '', section: cited(AMBIENT_TABLE[edition]) },
+    { say: countSay, value: count, unit: '', section: cited(COUNT_TABLE[edition]) },
+    { say: correctedSay, value: corrected, unit: 'A', section: cited(START_COLUMN_RULE[edition]) },
   ];
   let limited = base;
   if (c.limitColumn !== null) {
     const most = lookUp(c.limitColumn);
     if (most === BEYOND) return missing(c.limitColumn);
     limited = Math.min(limited, most);
-    const section = c.limitRule?.[edition].section ?? table;
+    const section = c.limitRule ? cited(c.limitRule[edition]) : table;
     steps.push({ say: say.methodLimit({ column: c.limitColumn }), value: most, unit: 'A', section });
   }
   const columns = terminalColumns(c.terminals);
@@ -92,13 +92,13 @@ export const carrying = (c: Carrying, edition: Edition): Result<Carried, Fault> 
         : say.terminalLimit({ column: columns[0] }),
     value: worst,
     unit: 'A',
-    section: TERMINALS_RULE[edition].section,
+    section: cited(TERMINALS_RULE[edition]),
   });
   // The columns of method and terminals cap the ampacity as printed; factors apply to the column of the insulation.
   const cap = c.limitColumn === null ? Number.POSITIVE_INFINITY : limited;
   const usable = Math.min(corrected, cap, worst);
   const list = [corrected, ...(c.limitColumn === null ? [] : [cap]), worst];
-  steps.push({ say: say.usable({ list }), value: usable, unit: 'A', section: TERMINALS_RULE[edition].section });
+  steps.push({ say: say.usable({ list }), value: usable, unit: 'A', section: cited(TERMINALS_RULE[edition]) });
   return ok({
     base,
     factor: tidy(ambient * count),

@@ -2,7 +2,7 @@ import type { Metal } from '../standards/cable';
 import { EGC_TABLE, EGC_UPSIZE_RULE, egcSize } from '../standards/grounding';
 import { circularMils, sizeOfMils } from '../standards/resistance';
 import { compareSizes, isSize } from '../standards/sizes';
-import { BEYOND, type Looked } from '../standards/source';
+import { BEYOND, cited, type Looked } from '../standards/source';
 import type { Edition } from '../units/types';
 import { electricalWords as say } from '../words/en/calcElectrical';
 import type { Steps } from './carrying';
@@ -32,14 +32,14 @@ export const egcFor = (
     say: say.egcTable({ metal: word, amps: breakerAmps }),
     value: table,
     unit: 'AWG',
-    section: EGC_TABLE[edition].section,
+    section: cited(EGC_TABLE[edition]),
   };
   const ratio = upsizeRatio(awg, upsizedFrom);
   if (table === BEYOND || ratio === 1) return { size: table, steps: [first] };
   const mils = circularMils(table);
   const enlarged = ratio === BEYOND || mils === BEYOND ? BEYOND : sizeOfMils(mils * ratio);
   const size = enlarged !== BEYOND && isSize(awg) && compareSizes(enlarged, awg) > 0 ? awg : enlarged;
-  const section = EGC_UPSIZE_RULE[edition].section;
+  const section = cited(EGC_UPSIZE_RULE[edition]);
   const egcRatio = say.egcRatio({ now: Number(circularMils(awg)), before: Number(circularMils(upsizedFrom ?? awg)) });
   return {
     size,

@@ -2,7 +2,7 @@ import { WIRE_WORDS, wireOf } from '../standards/buildingWire';
 import { standardSizeBelow } from '../standards/overcurrent';
 import { CONDUCTOR_TABLE, circularMils } from '../standards/resistance';
 import { isSize } from '../standards/sizes';
-import { BEYOND } from '../standards/source';
+import { BEYOND, cited } from '../standards/source';
 import { START_COLUMN_RULE } from '../standards/wiringMethods';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
@@ -35,7 +35,7 @@ export const calcFeeder = (input: CalcInput['feeder']): Result<CalcOutput, Fault
   const answer = feederConductors({ ...input, kind, startColumn, insulated, togetherIn: null }, edition);
   if (!answer.ok) return answer;
   const { ampacity, column, neededAmps, beforeFactors, steps } = answer.value;
-  const section = START_COLUMN_RULE[edition].section;
+  const section = cited(START_COLUMN_RULE[edition]);
   const start = {
     say: say.startAt({ column: startColumn, cable: input.cable }),
     value: startColumn,

@@ -10,7 +10,7 @@ import {
   standardSizes,
 } from '../standards/overcurrent';
 import { SMALL_CONDUCTORS_RULE, smallConductorMost } from '../standards/smallConductors';
-import { BEYOND } from '../standards/source';
+import { BEYOND, cited } from '../standards/source';
 import { CONTINUOUS_SHARE, FEEDER_DEVICE_RULE, FEEDER_LOAD_RULE, terminalColumns } from '../standards/terminals';
 import { columnLimit } from '../standards/wiringMethods';
 import type { Fault } from '../units/fault';
@@ -145,15 +145,15 @@ const feederSteps = (
   outcome: FeederAnswer['outcome'],
   edition: Edition,
 ): Steps => {
-  const section = FEEDER_LOAD_RULE[edition].section;
+  const section = cited(FEEDER_LOAD_RULE[edition]);
   const small = smallConductorMost(f.metal, f.awg);
   const { continuousAmps: continuous, otherAmps: other } = f;
   const load = tidy(continuous + other);
   const sized = r.device.rounded
-    ? { say: say.nextSize({ amps: c.usable }), section: NEXT_SIZE_RULE[edition].section }
+    ? { say: say.nextSize({ amps: c.usable }), section: cited(NEXT_SIZE_RULE[edition]) }
     : {
         say: say.standardSize({ amps: c.usable, standard: r.device.isStandard }),
-        section: STANDARD_SIZES_RULE[edition].section,
+        section: cited(STANDARD_SIZES_RULE[edition]),
       };
   return [
     ...(load > 0
@@ -166,14 +166,14 @@ const feederSteps = (
     { ...sized, value: r.device.most, unit: 'A' },
     ...(small === null
       ? []
-      : [{ say: say.smallConductor, value: small, unit: 'A', section: SMALL_CONDUCTORS_RULE[edition].section }]),
-    ...dwellingSteps(f, c.usable, DWELLING_RULE[edition].section),
-    { say: say.breakerMax, value: r.breakerMax, unit: 'A', section: PROTECT_AT_AMPACITY[edition].section },
+      : [{ say: say.smallConductor, value: small, unit: 'A', section: cited(SMALL_CONDUCTORS_RULE[edition]) }]),
+    ...dwellingSteps(f, c.usable, cited(DWELLING_RULE[edition])),
+    { say: say.breakerMax, value: r.breakerMax, unit: 'A', section: cited(PROTECT_AT_AMPACITY[edition]) },
     {
       say: say.device({ holds: outcome === 'holds', open: outcome === 'cannot be told' }),
       value: f.breakerAmps,
       unit: 'A',
-      section: FEEDER_DEVICE_RULE[edition].section,
+      section: cited(FEEDER_DEVICE_RULE[edition]),
     },
   ];
 };

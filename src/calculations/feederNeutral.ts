@@ -3,7 +3,7 @@ import type { Metal } from '../standards/cable';
 import { FEEDER_NEUTRAL_RULE } from '../standards/grounding';
 import { NEUTRAL_RULE } from '../standards/loadDemand';
 import { compareSizes, SIZES } from '../standards/sizes';
-import { BEYOND, type Looked } from '../standards/source';
+import { BEYOND, cited, type Looked } from '../standards/source';
 import type { Edition } from '../units/types';
 import { electricalWords as say } from '../words/en/calcElectrical';
 import type { Worked } from './types';
@@ -28,10 +28,10 @@ export const feederNeutral = (
     say: say.neutralCarries({ amps: neutralAmps, column }),
     value: carries,
     unit: 'AWG',
-    section: NEUTRAL_RULE[edition].section,
+    section: cited(NEUTRAL_RULE[edition]),
   };
   if (carries === BEYOND || egc === BEYOND) return { size: BEYOND, steps: [first] };
   const size = compareSizes(carries, egc) < 0 ? egc : carries;
-  const section = FEEDER_NEUTRAL_RULE[edition].section;
+  const section = cited(FEEDER_NEUTRAL_RULE[edition]);
   return { size, steps: [first, { say: say.neutralNotBelow({ egc }), value: size, unit: 'AWG', section }] };
 };

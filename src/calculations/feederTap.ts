@@ -1,3 +1,4 @@
+import { cited } from '../standards/source';
 import { TAP_DEVICE_RULE, TAP_RULES } from '../standards/taps';
 import type { Edition } from '../units/types';
 import { electricalWords as say } from '../words/en/calcElectrical';
@@ -24,12 +25,12 @@ export const tapHolds = (tap: TapCase, ampacity: number): boolean => {
 export const tapSteps = (tap: TapCase, ampacity: number, edition: Edition): Worked['steps'] => {
   const { ahead, feet, endAmps, loadAmps } = tap;
   const rule = TAP_RULES.find((r) => feet <= r.feet + EPS);
-  const section = TAP_DEVICE_RULE[edition].section;
+  const section = cited(TAP_DEVICE_RULE[edition]);
   if (!rule) {
     const reach = TAP_RULES.at(-1)!.feet;
     return [{ say: say.tapTooLong({ feet, reach }), value: reach, unit: 'ft', section }];
   }
-  const part = rule.rule[edition].section;
+  const part = cited(rule.rule[edition]);
   return [
     {
       say: say.tapShare({ feet, reach: rule.feet, part: rule.part, ahead }),

@@ -1,5 +1,5 @@
 import { COOKING_RULE, DRYER_RULE, NEUTRAL, NEUTRAL_RULE, SUM_RULE, SYSTEM_VOLTS } from '../standards/loadDemand';
-import { BEYOND } from '../standards/source';
+import { BEYOND, cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
 import { loadCalcWords as say } from '../words/en/calcLoad';
@@ -67,7 +67,7 @@ export const calcLoad = (input: Input): Result<CalcOutput, Fault> => {
           say: say.totalAmps({ va, volts: SYSTEM_VOLTS }),
           value: amps,
           unit: 'A',
-          section: SUM_RULE[edition].section,
+          section: cited(SUM_RULE[edition]),
         },
         loadStep(neutralSay, neutralVA, NEUTRAL_RULE, input),
       ],

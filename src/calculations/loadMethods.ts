@@ -28,7 +28,7 @@ import {
   UNIT_LOAD_RULE,
   WHOLE_DWELLING_EV,
 } from '../standards/loadDemand';
-import type { ByEdition, Source } from '../standards/source';
+import { type ByEdition, cited, type Source } from '../standards/source';
 import { loadCalcWords as say } from '../words/en/calcLoad';
 import {
   bySteps,
@@ -64,7 +64,7 @@ export const loadStep = (sentence: string, va: number, rule: ByEdition<Source>, 
   say: sentence,
   value: tidy(va),
   unit: 'VA',
-  section: rule[input.edition].section,
+  section: cited(rule[input.edition]),
 });
 export const cookingOf = (input: Input): number[] => [...input.rangeVA, ...input.ovenVA, ...input.cooktopVA];
 const circuitsOf = (input: Input): number => input.smallAppliance + input.laundry;
@@ -141,7 +141,7 @@ export const standard = (input: Input, demand: Demand): Total => {
 const pileOf = (input: Input, rule: ByEdition<Source>) => {
   const inPile = WHOLE_DWELLING_EV[input.edition] === 'in the pile';
   const steps = given([
-    ...lightingSteps(input).map((s) => ({ ...s, section: rule[input.edition].section })),
+    ...lightingSteps(input).map((s) => ({ ...s, section: cited(rule[input.edition]) })),
     loadStep(say.fixed({ list: input.fixedVA }), sum(input.fixedVA), rule, input),
     loadStep(say.cookingNameplate({ list: cookingOf(input) }), sum(cookingOf(input)), rule, input),
     loadStep(say.dryerNameplate({ list: input.dryerVA }), sum(input.dryerVA), rule, input),

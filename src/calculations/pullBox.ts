@@ -1,4 +1,5 @@
 import { PULL_BOX } from '../standards/pullBox';
+import { cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
 import { calcMechanicalWords as say } from '../words/en/calcMechanical';
@@ -31,7 +32,7 @@ export const calcPullBox = (input: CalcInput['pull-box']): Result<CalcOutput, Fa
     (input.racewaysIn.length === 0 ? inputFault('/racewaysIn', say.needRaceway()) : null);
   if (fault) return err(fault);
   const straight = input.pull === 'straight';
-  const section = (straight ? PULL_BOX.straight : PULL_BOX.angleOrSplice)[2023].section;
+  const section = cited((straight ? PULL_BOX.straight : PULL_BOX.angleOrSplice)[2023]);
   const largest = Math.max(...input.racewaysIn);
   const others = [...input.racewaysIn].sort((a, b) => b - a).slice(1);
   const minimumIn = pullBoxMinimum(input.pull, input.racewaysIn);
@@ -55,7 +56,7 @@ export const calcPullBox = (input: CalcInput['pull-box']): Result<CalcOutput, Fa
             section,
           ),
         ]),
-    step(say.cableEntries(), '', '', PULL_BOX.general[2023].section),
+    step(say.cableEntries(), '', '', cited(PULL_BOX.general[2023])),
   ];
   return ok({
     outcome: 'value',

@@ -1,7 +1,7 @@
 import { AREA_TABLE, COMPACT_TABLE, conductorArea, INSULATIONS } from '../standards/conductorAreas';
 import { FILL_SHARE, FILL_TABLE, fillRow, NIPPLE_RULE, RACEWAY_TABLE, racewayArea } from '../standards/conduit';
 import { isSize } from '../standards/sizes';
-import { BEYOND } from '../standards/source';
+import { BEYOND, cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
 import { electricalWords as say } from '../words/en/calcElectrical';
@@ -18,7 +18,7 @@ const TABLE_EDITION = 2023;
  */
 export const calcRacewayFill = (input: CalcInput['raceway-fill']): Result<CalcOutput, Fault> => {
   const { raceway, tradeSize, nipple, conductors } = input;
-  const sizes = RACEWAY_TABLE[TABLE_EDITION].section;
+  const sizes = cited(RACEWAY_TABLE[TABLE_EDITION]);
   const inside = racewayArea(raceway, tradeSize);
   if (inside === BEYOND)
     return refuse('beyond-table', '/tradeSize', say.notInTable({ what: `${raceway} ${tradeSize}`, table: sizes }));
@@ -50,7 +50,7 @@ export const calcRacewayFill = (input: CalcInput['raceway-fill']): Result<CalcOu
 
   const share = tidy(filled / inside);
   const allowed = FILL_SHARE[fillRow(count, nipple)];
-  const fillSection = (nipple ? NIPPLE_RULE : FILL_TABLE)[TABLE_EDITION].section;
+  const fillSection = cited((nipple ? NIPPLE_RULE : FILL_TABLE)[TABLE_EDITION]);
   return ok({
     outcome: share <= allowed + EPS ? 'holds' : 'fails',
     figures: { share, allowed },

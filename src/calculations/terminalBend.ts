@@ -1,4 +1,5 @@
 import { isSize, SIZES } from '../standards/sizes';
+import { cited } from '../standards/source';
 import { BEND_SOURCES, wireBendingSpace } from '../standards/wireBending';
 import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
@@ -20,7 +21,7 @@ export const calcTerminalBend = (input: CalcInput['terminal-bend']): Result<Calc
   const minimumIn = wireBendingSpace(input.awg, input.wires, input.wall);
   if (minimumIn === undefined) return err(inputFault('/wires', say.noBendRow(input), 'beyond-the-table'));
   const words = minimumIn === 0 ? say.bendNotSpecified(input) : say.bendRow(input);
-  const steps = [step(words, minimumIn, 'in', BEND_SOURCES[input.wall][2023].section)];
+  const steps = [step(words, minimumIn, 'in', cited(BEND_SOURCES[input.wall][2023]))];
   return ok({
     outcome: 'value',
     figures: { minimumIn },

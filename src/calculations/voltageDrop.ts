@@ -1,6 +1,6 @@
 import { AC_TABLE, acResistance, impedance, reactance } from '../standards/impedance';
 import { isSize } from '../standards/sizes';
-import { BEYOND } from '../standards/source';
+import { BEYOND, cited } from '../standards/source';
 import type { Fault } from '../units/fault';
 import { ok, type Result } from '../units/result';
 import { electricalWords as say } from '../words/en/calcElectrical';
@@ -20,7 +20,7 @@ const NOTES = '210.19, 215.2 informational notes';
 export const calcVoltageDrop = (input: CalcInput['voltage-drop']): Result<CalcOutput, Fault> => {
   const { volts, amps, feetOneWay, metal, awg, ohmPerKft, raceway, powerFactor } = input;
   if (!isSize(awg)) return refuse('not-a-size', '/awg', say.notASize({ found: awg }));
-  const table = AC_TABLE[TABLE_EDITION].section;
+  const table = cited(AC_TABLE[TABLE_EDITION]);
   const ohms = ohmPerKft ?? impedance(metal, awg, raceway, powerFactor);
   if (ohms === BEYOND)
     return refuse('beyond-table', '/awg', say.notInTable({ what: `${awg} ${metal}, ${raceway}`, table }));

@@ -1,3 +1,4 @@
+import { cited } from '../standards/source';
 import {
   depthRow,
   HANDLE_MOST_IN,
@@ -58,7 +59,7 @@ export const calcWorkingSpace = (input: Input): Result<CalcOutput, Fault> => {
   const fault = isObject(input) ? checkInput(input) : checkObject('', input);
   if (fault) return err(fault);
   const { size, free, edition } = input;
-  const section = (name: keyof typeof SPACE_SOURCES) => SPACE_SOURCES[name][edition].section;
+  const section = (name: keyof typeof SPACE_SOURCES) => cited(SPACE_SOURCES[name][edition]);
   const conditions = depthRow(input.voltsToGround)!.depthIn;
   const depth = depthOutcome(free.depth, conditions);
   const widthNeeded = Math.max(WIDTH_IN, size.width);

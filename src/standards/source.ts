@@ -42,3 +42,9 @@ export const nec = (
   });
   return Object.fromEntries(EDITIONS.map((edition) => [edition, one(edition)])) as Record<Edition, Source>;
 };
+
+/** A section as it is printed beside a step: what no book was read for, or is from memory, is said to be. */
+export const cited = ({ section, standing }: Source): string =>
+  standing === 'unverified' || standing === 'memory'
+    ? `${section} (${standing === 'memory' ? 'from memory' : 'unverified'})`
+    : section;

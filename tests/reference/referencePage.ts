@@ -80,7 +80,7 @@ export const referencePage = (): string => {
     '',
     `${EXAMPLES.length} published worked examples: ${n.examples} are asked, ${Object.keys(SKIPPED).length} are left out with a reason below. Of their ${n.figures} figures ${n.agreeing} agree; ${n.byCalc} are answered by \`npm run --silent calc -- NAME\`, through the same text the command reads, the others by the function the plan uses. “Published” is what the example should give: where the print is wrong, the source column quotes it. A figure marked “implied” follows from the example and is not listed in it.`,
     '',
-    `${n.spots} spot checks of published tables: ${n.spotsAgreeing} agree. Every cell of those tables is held by \`tests/reference/electricalTables.test.ts\` and \`mechanicalTables.test.ts\`, through the product's look-up functions.`,
+    `${n.spots} spot checks of published tables: ${n.spotsAgreeing} agree. Every cell of those tables is held by \`tests/reference/electricalTables.test.ts\`, \`mechanicalTables.test.ts\` and \`ruleTables.test.ts\`, through the product's look-up functions.`,
     '',
     ...topics().flatMap(topicPart),
     '## Left out',
