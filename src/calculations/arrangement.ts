@@ -53,6 +53,14 @@ export const calcArrangement = (input: Input): Result<CalcOutput, Fault> => {
   const both = doubles.reduce((sum, c) => sum + c.va / 2, 0);
   const [legA, legB] = [tidy(split.legA + both), tidy(split.legB + both)];
   const differenceVA = tidy(Math.abs(legA - legB));
+  const isOn = (leg: 'A' | 'B', c: Input['circuits'][number]): boolean => {
+    if (c.poles === 2) return true;
+    const first = c.partner === null || compareText(c.id, c.partner) < 0;
+    const onA = c.partner === null ? split.onA.has(c.id) : split.turned.has(first ? c.id : c.partner) !== first;
+    return onA === (leg === 'A');
+  };
+  const onLeg = (leg: 'A' | 'B') =>
+    circuits.filter((c) => isOn(leg, c)).map((c) => ({ id: c.id, va: c.va / c.poles, half: c.poles === 2 }));
   const needed = circuits.reduce((sum, c) => sum + c.poles, 0);
   return ok({
     outcome: fitting ? 'holds' : 'fails',
@@ -64,9 +72,9 @@ export const calcArrangement = (input: Input): Result<CalcOutput, Fault> => {
       steps: [
         { say: say.spacesNeeded, value: needed, unit: '', section: PRACTICE },
         { say: say.spacesGiven, value: input.spaces, unit: '', section: PRACTICE },
-        { say: say.legLoad({ leg: 'A' }), value: legA, unit: 'VA', section: SHARED_NEUTRAL },
-        { say: say.legLoad({ leg: 'B' }), value: legB, unit: 'VA', section: SHARED_NEUTRAL },
-        { say: say.difference, value: differenceVA, unit: 'VA', section: PRACTICE },
+        { say: say.legLoad({ leg: 'A', parts: onLeg('A') }), value: legA, unit: 'VA', section: SHARED_NEUTRAL },
+        { say: say.legLoad({ leg: 'B', parts: onLeg('B') }), value: legB, unit: 'VA', section: SHARED_NEUTRAL },
+        { say: say.difference({ exact: split.exact }), value: differenceVA, unit: 'VA', section: PRACTICE },
       ],
     },
   });

@@ -44,14 +44,20 @@ export const calcDedicatedSpace = (input: Input): Result<CalcOutput, Fault> => {
   const { thing, edition } = input;
   const { section } = SPACE_SOURCES.dedicated[edition];
   const top = Math.min(input.bottom + input.size.height + DEDICATED_ABOVE_IN, input.structure);
-  const inZone =
-    overlap([thing.left, thing.right], [0, input.size.width]) &&
-    overlap([thing.out, thing.outTo], [0, input.size.depth]) &&
-    overlap([thing.from, thing.to], [0, top]);
+  const ways = [
+    { way: 'along', from: thing.left, to: thing.right, zoneTo: input.size.width },
+    { way: 'out', from: thing.out, to: thing.outTo, zoneTo: input.size.depth },
+    { way: 'up', from: thing.from, to: thing.to, zoneTo: top },
+  ] as const;
+  const meets = ways.map(({ from, to, zoneTo }) => overlap([from, to], [0, zoneTo]));
+  const inZone = meets.every(Boolean);
   const steps = [
     step(say.zoneFoot(), `${input.size.width} x ${input.size.depth}`, 'in', section),
     step(say.zoneTop(), top, 'in', section),
-    step(say.thingInZone({ inside: inZone }), `${thing.from} to ${thing.to}`, 'in', section),
+    ...ways.map(({ way, from, to, zoneTo }, i) =>
+      step(say.thingMeets({ way, zoneTo, meets: meets[i]! }), `${from} to ${to}`, 'in', section),
+    ),
+    step(say.thingInZone(), inZone ? 'yes' : 'no', '', section),
   ];
   return ok({
     outcome: 'value',

@@ -3,6 +3,7 @@ import type { Fault } from '../units/fault';
 import { dollarsToCents } from '../units/money';
 import { err, ok, type Result } from '../units/result';
 import type { In } from '../units/types';
+import { cutCalcWords as say } from '../words/en/calcCut';
 import { pricingWords as words } from '../words/en/pricing';
 import { type CutAnswer, solveCut } from './solve';
 
@@ -61,11 +62,16 @@ export const calcCut = (input: CalcInput['cut']): Result<CalcOutput, Fault> => {
   });
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const total = tidy(pieces.reduce((sum, piece) => sum + piece.length * piece.count, 0));
-  const step = (say: string, value: number | string, unit: string) => ({ say, value, unit, section: words.cutMethod });
-  const asked = [step(words.cutStepPieces, count, 'each'), step(words.cutStepTotal, total, 'in')];
+  const step = (sentence: string, value: number | string, unit: string, section: string = say.arithmetic) => ({
+    say: sentence,
+    value,
+    unit,
+    section,
+  });
+  const asked = [step(say.pieces({ list: pieces }), count, 'each'), step(say.total, total, 'in')];
   if (typeof answer === 'string') {
     const longest = Math.max(0, ...coils.filter((coil) => coil.have !== 0).map((coil) => coil.length));
-    const say = {
+    const why = {
       'too long': words.cutTooLong({ longest: String(longest) }),
       'too little': words.cutTooLittle,
       undecided: words.cutUndecided,
@@ -73,12 +79,23 @@ export const calcCut = (input: CalcInput['cut']): Result<CalcOutput, Fault> => {
     return ok({
       outcome: answer === 'undecided' ? 'cannot be told' : 'fails',
       figures: { why: answer },
-      worked: { id: 'cut', value: total, unit: 'in', steps: [...asked, step(say, answer, '')] },
+      worked: { id: 'cut', value: total, unit: 'in', steps: [...asked, step(why, answer, '')] },
     });
   }
   const outlayCents = dollarsToCents(answer.outlay);
   const netCents = dollarsToCents(answer.net);
-  const lengths = [...new Set(answer.used.map(({ stock }) => stock.length))];
+  const cut = new Map<string, number>();
+  for (const { stock, pieces: ps } of answer.used) {
+    const left = tidy(stock.length - ps.reduce((sum, p) => sum + p, 0));
+    const kept = keepFrom !== null && left >= keepFrom - 1e-9;
+    const sentence = say.coil({ length: stock.length, pieces: ps, left, kept });
+    cut.set(sentence, (cut.get(sentence) ?? 0) + 1);
+  }
+  const prices = [...new Set(answer.used.map(({ stock }) => stock.dollars))];
+  const parts = prices.map((dollars) => ({
+    dollars,
+    count: answer.used.filter(({ stock }) => stock.dollars === dollars).length,
+  }));
   return ok({
     outcome: 'value',
     figures: {
@@ -94,17 +111,13 @@ export const calcCut = (input: CalcInput['cut']): Result<CalcOutput, Fault> => {
       unit: 'cents',
       steps: [
         ...asked,
-        ...lengths.map((length) =>
-          step(
-            words.cutStepCoils({ length: String(length) }),
-            answer.used.filter(({ stock }) => stock.length === length).length,
-            'each',
-          ),
-        ),
-        step(words.cutStepOutlay, outlayCents, 'cents'),
-        step(words.cutStepKept, outlayCents - netCents, 'cents'),
-        step(words.cutStepNet, netCents, 'cents'),
-        step(words.cutStepBound, dollarsToCents(answer.bound), 'cents'),
+        ...[...cut].map(([sentence, times]) => step(sentence, times, 'each', say.method)),
+        step(say.outlay({ parts }), outlayCents, 'cents'),
+        ...(outlayCents === netCents
+          ? []
+          : [step(say.kept({ share: remnantShare }), outlayCents - netCents, 'cents', say.practice)]),
+        step(say.net, netCents, 'cents'),
+        step(say.bound({ proven: answer.proven }), dollarsToCents(answer.bound), 'cents', say.method),
       ],
     },
   });

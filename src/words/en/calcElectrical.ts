@@ -122,8 +122,12 @@ export const electricalWords = {
   // arrangement
   spacesNeeded: 'Spaces taken',
   spacesGiven: 'Spaces in the panel',
-  legLoad: (v: { leg: string }) => `Load on leg ${v.leg}`,
-  difference: 'Difference between the legs',
+  legLoad: (v: {
+    leg: string;
+    parts: readonly { readonly id: string; readonly va: number; readonly half: boolean }[];
+  }) => `Leg ${v.leg}: ${v.parts.map((p) => `${p.id} ${n(p.va)}${p.half ? ' (half)' : ''}`).join(' + ') || 'nothing'}`,
+  difference: (v: { exact: boolean }) =>
+    v.exact ? 'Difference: no other way makes it smaller' : 'Difference, loads rounded to keep the search small',
 
   // refusals
   noSuchCalculation: (v: { found: string; known: string }) =>

@@ -116,6 +116,7 @@ export const calcMechanicalWords = {
 
   zoneFoot: () => "Zone: the equipment's own width and depth",
   zoneTop: () => 'Its top: 6 ft above the equipment or the structural ceiling, whichever is lower',
-  thingInZone: (v: { inside: boolean }) =>
-    v.inside ? 'The thing reaches into the zone' : 'The thing stays out of the zone',
+  thingMeets: (v: { way: 'along' | 'out' | 'up'; zoneTo: number; meets: boolean }) =>
+    `The thing ${{ along: 'along the wall', out: 'out from the wall', up: 'above the floor' }[v.way]}, beside 0 to ${shown(v.zoneTo)} in of the zone: ${v.meets ? 'they overlap' : 'clear of it'}`,
+  thingInZone: () => 'It reaches into the zone: it overlaps all three ways',
 } as const;

@@ -36,12 +36,4 @@ export const pricingWords = {
     `A piece is longer than every length there is to cut it from (the longest is ${v.longest} in).`,
   cutTooLittle: 'What there is does not hold all the pieces.',
   cutUndecided: 'No way to cut all the pieces was found before the search was stopped, and none was ruled out.',
-  cutStepPieces: 'Pieces',
-  cutStepTotal: 'Length of all pieces',
-  cutStepCoils: (v: { length: string }) => `Lengths of ${v.length} in used`,
-  cutStepOutlay: 'Outlay',
-  cutStepKept: 'Worth of the remnants kept',
-  cutStepNet: 'Outlay less remnants',
-  cutStepBound: 'No way of cutting can cost less than',
-  cutMethod: 'coil sets in order of cost, cut patterns searched',
 } as const;
