@@ -61,6 +61,8 @@ export interface Verdict {
   readonly shape: readonly Pt3[] | null;
   /** The amendment or inspector's answer that changed the verdict: 'key = value'. */
   readonly amendment: string | null;
+  /** The section that decided, where it is not the rule's own: an exception of it; else null. */
+  readonly section: string | null;
   /** JSON pointers of the unknown fields that a 'cannot be told' waits for. */
   readonly unknown: readonly string[];
 }

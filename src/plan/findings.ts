@@ -36,6 +36,8 @@ const splitFor = (job: Job, option: Option, verdict: Verdict): string | null => 
 export const toFinding = (job: Job, option: Option, verdict: Verdict, unit: UnitMills): Finding | null => {
   if (verdict.outcome === 'does not apply') return null;
   const { section, standing } = sectionOf(verdict.rule as RuleId, job.code.edition);
+  // with the code year not known only the rule's own sections hold for all of them
+  const decided = isKnown(job.code.edition) ? verdict.section : null;
   return {
     rule: verdict.rule,
     subject: verdict.subject,
@@ -44,7 +46,7 @@ export const toFinding = (job: Job, option: Option, verdict: Verdict, unit: Unit
     measured: verdict.measured,
     required: verdict.required,
     unit: verdict.unit,
-    section,
+    section: decided ?? section,
     standing,
     amendment: verdict.amendment,
     say: verdict.say,

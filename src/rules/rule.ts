@@ -1,7 +1,8 @@
 import type { Effect } from '../facts/result';
-import type { RuleFacts, Verdict } from '../facts/ruling';
+import type { Remedy, RuleFacts, Verdict } from '../facts/ruling';
 import type { RuleId } from '../standards/sections';
 import type { Edition, Id } from '../units/types';
+import { rulesWords } from '../words/en/rules';
 
 /** What a rule is asked with: the code year is always one of the four, `run.ts` sees to a year nobody knows. */
 export interface FactsInYear extends RuleFacts {
@@ -20,6 +21,9 @@ export type Says = Omit<Verdict, 'rule' | 'subject'>;
 
 type Detail = Partial<Omit<Says, 'outcome' | 'effect' | 'unknown' | 'say'>>;
 
+/** Said of a failure that the plan cures: that it does, at the price of the work. */
+export const inThePlan = (work: Says['cure'] = []): Remedy => ({ say: rulesWords.inThePlan(), cents: null, work });
+
 const says = (outcome: Says['outcome'], effect: Effect | null, say: string, detail: Detail): Says => ({
   outcome,
   effect,
@@ -32,6 +36,7 @@ const says = (outcome: Says['outcome'], effect: Effect | null, say: string, deta
   cure: [],
   shape: null,
   amendment: null,
+  section: null,
   unknown: [],
   ...detail,
 });
@@ -46,7 +51,8 @@ export const holdsNearly = (say: string, look: string, detail: Detail = {}): Say
 export const stops = (say: string, detail: Detail = {}): Says => says('fails', 'stops the job', say, detail);
 
 /** Fails, and the plan includes and prices what cures it. */
-export const extraWork = (say: string, detail: Detail = {}): Says => says('fails', 'extra work', say, detail);
+export const extraWork = (say: string, detail: Detail = {}): Says =>
+  says('fails', 'extra work', say, { remedies: [inThePlan(detail.cure)], ...detail });
 
 /** Fails in a way anyone can put right on the day. */
 export const failsNote = (say: string, detail: Detail = {}): Says => says('fails', 'note', say, detail);
@@ -58,6 +64,7 @@ export const cannotBeTold = (say: string, look: string, unknown: readonly string
 });
 
 /** A duty of the day that no survey can check beforehand. */
-export const reminder = (say: string, look: string): Says => says('cannot be told', 'note', say, { look });
+export const reminder = (say: string, look: string, detail: Detail = {}): Says =>
+  says('cannot be told', 'note', say, { look, ...detail });
 
 export const doesNotApply = (): Says => says('does not apply', null, '', {});

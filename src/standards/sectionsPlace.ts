@@ -4,7 +4,8 @@ import { ARTICLE_312, always, years } from './sectionsShort';
 export const PLACE_SECTIONS = {
   'WS-DEPTH': always('110.26(A)(1)'),
   'WS-WIDTH': always('110.26(A)(2)'),
-  'WS-HEIGHT': years('110.26(A)(3) Exc. 1', '110.26(A)(3) Exc. 1', '110.26(A)(3) Exc. 2', '110.26(A)(3) Exc. 2'),
+  // the exception of an existing dwelling is cited where it decides: SPACE_SOURCES.headroomException
+  'WS-HEIGHT': always('110.26(A)(3)'),
   'WS-6IN': always('110.26(A)(3)'),
   // 2020 asks only of large equipment, which no dwelling panel is
   'WS-DOOR': years(null, null, '110.26(C)(2)', '110.26(C)(2)'),

@@ -36,6 +36,9 @@ export const nmSup: Rule = {
     const detail = { measured: count, required: least, unit: 'supports' };
     return count >= least
       ? holds(say.supportHolds({ count }), detail)
-      : stops(say.supportFails({ count, least }), detail);
+      : stops(say.supportFails({ count, least }), {
+          ...detail,
+          remedies: [{ say: say.supportRemedy(), cents: null, work: [] }],
+        });
   },
 };

@@ -18,7 +18,7 @@ export interface Count {
 
 /** Enough of something in the panel: spaces, knockouts, terminals. Equal is enough. */
 export const enough = ({ needed, has, unit, path, say }: Count): Says => {
-  const measure = { measured: needed, required: isKnown(has) ? has : null, unit };
+  const measure = { measured: isKnown(has) ? has : null, required: needed, unit };
   if (!isKnown(has)) return cannotBeTold(say.unknown(), say.look(), [path], measure);
   return needed <= has
     ? holds(say.holds({ needed, has }), measure)

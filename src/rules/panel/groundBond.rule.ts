@@ -28,7 +28,7 @@ export const groundBond: Rule = {
         ? 0
         : Math.max(0, panel.neutralTerminals - facts.arrangement.neutralsToLand);
     const has = panel.groundTerminals + shared;
-    const measure = { measured: needed, required: has, unit: 'terminals' };
+    const measure = { measured: has, required: needed, unit: 'terminals' };
     if (needed > has && !fed && !isKnown(panel.neutralTerminals))
       return cannotBeTold(say.bondUnknown(), say.bondLook(), [path('neutralTerminals')]);
     if (needed <= has) return holds(say.bondHolds({ service: !fed }), measure);

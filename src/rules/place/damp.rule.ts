@@ -15,7 +15,8 @@ export const damp: Rule = {
     atPlace(facts, subject, (place) => {
       const { panel, face, room, path } = place;
       const use = room?.state.after.use;
-      if (use === OUTDOORS && panel.weatherproof === false) return stops(say.dampOutdoors());
+      if (use === OUTDOORS && panel.weatherproof === false)
+        return stops(say.dampOutdoors(), { remedies: [{ say: say.dampRemedy(), cents: null, work: [] }] });
       if (use === OUTDOORS && !isKnown(panel.weatherproof))
         return cannotBeTold(say.dampOutdoorsUnknown(), say.dampLook(), [path('weatherproof')]);
       if (use !== undefined && !isKnown(use) && panel.weatherproof !== true)

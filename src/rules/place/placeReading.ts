@@ -122,7 +122,7 @@ export const part = <K extends 'depth' | 'width' | 'height' | 'door' | 'above' |
 /** Runs `then` where the wall stands, and says so where it does not. */
 export const atPlace = (facts: FactsInYear, subject: Id, then: (place: Standing) => Says): Says => {
   const place = standing(facts, subject);
-  return place ? then(place) : stops(say.noWall());
+  return place ? then(place) : stops(say.noWall(), { remedies: [{ say: say.otherPlace(), cents: null, work: [] }] });
 };
 
 export const waitsForMeasure = (facts: FactsInYear, place: Standing, more: readonly string[] = []): Says =>

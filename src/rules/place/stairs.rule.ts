@@ -29,13 +29,14 @@ export const stairs: Rule = {
   check: (facts, subject) =>
     atPlace(facts, subject, (place) => {
       const flights = stepsUnder(facts, place);
-      return flights.length > 0
-        ? stops(say.stairFails(), {
-            remedies: remediesFor(
-              facts,
-              flights.map(({ id }) => ({ id, byIn: 0 })),
-            ),
-          })
-        : judgeRoom(facts, place, 'STAIRS', { fails: say.stairFails(), ask: say.stairFails() });
+      if (flights.length > 0)
+        return stops(say.stairFails(), {
+          remedies: remediesFor(
+            facts,
+            flights.map(({ id }) => ({ id, byIn: 0 })),
+          ),
+        });
+      const room = judgeRoom(facts, place, 'STAIRS', { fails: say.stairFails(), ask: say.stairFails() });
+      return room.outcome === 'holds' && room.amendment === null ? { ...room, say: say.stairHolds() } : room;
     }),
 };

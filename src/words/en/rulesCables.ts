@@ -30,9 +30,10 @@ export const cableWords = {
   joistMakerLook: () => 'Get the hole chart of the joist maker.',
   joistRemedy: () => 'Spread the cables over more and smaller holes.',
 
-  supportHolds: (v: { count: number }) => `${v.count} supports.`,
+  supportHolds: (v: { count: number }) => (v.count === 1 ? 'One support.' : `${v.count} supports.`),
   supportFails: (v: { count: number; least: number }) =>
-    `${v.count} supports; ${v.least} are the least for this length.`,
+    `${v.count === 1 ? 'One support' : `${v.count} supports`}; ${v.least === 1 ? 'one is' : `${v.least} are`} the least for this length.`,
+  supportRemedy: () => 'Put up the missing staples or straps.',
 
   bundleHolds: (v: { limit: string }) => v.limit,
   bundleFails: (v: { limit: string }) => v.limit,

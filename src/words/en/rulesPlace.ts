@@ -94,6 +94,7 @@ export const placeWords = {
   otherPlace: () => 'Choose another place.',
 
   dampOutdoors: () => 'Outdoors and not weatherproof.',
+  dampRemedy: () => 'Take a weatherproof cabinet, or a place indoors.',
   dampOutdoorsUnknown: () => 'Outdoors, and whether the panel is weatherproof is not known.',
   dampMasonry: () => 'On masonry: the panel stands off the wall with air behind it.',
   dampLook: () => 'Look for seepage marks on the wall and a water line.',

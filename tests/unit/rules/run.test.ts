@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../src/job/schema';
-import { runRules } from '../../../src/rules/run';
+import { RULES } from '../../../src/rules/list';
+import { holds, type Rule } from '../../../src/rules/rule';
+import { judgeAll, runRules } from '../../../src/rules/run';
 import { sectionOf } from '../../../src/standards/sections';
 import { FIXTURES } from './fixtures/all';
 import { baseJob, changed, factsFor, factsOf, verdictOf } from './support';
@@ -109,6 +111,55 @@ describe('running the rules', () => {
     const bare = (job: Job) => place(job).map(({ shape: _, ...v }) => v);
     expect(bare(turned)).toEqual(bare(baseJob));
   });
+});
+
+describe('a rule that fails in itself', () => {
+  const breaks = (at: 'subjects' | 'check'): Rule => ({
+    id: 'HANDLE',
+    subjects: () => {
+      if (at === 'subjects') throw new Error('no such list');
+      return ['new', 'old'];
+    },
+    check: (_facts, subject) => {
+      if (subject === 'new') throw new Error('no such height');
+      return holds('fine');
+    },
+  });
+  test('cannot be told for its subject; the other subjects and rules are judged', () => {
+    const verdicts = judgeAll([breaks('check'), ...RULES.filter((r) => r.id === 'WS-DEPTH')], factsFor());
+    expect(verdicts.map((v) => [v.rule, v.subject, v.outcome])).toEqual([
+      ['HANDLE', 'new', 'cannot be told'],
+      ['HANDLE', 'old', 'holds'],
+      ['WS-DEPTH', 'new', 'holds'],
+      ['WS-DEPTH', 'old', 'holds'],
+    ]);
+    expect(verdicts[0]!.look).toContain('no such height');
+  });
+  test('where even its subjects cannot be found it is said of the job', () => {
+    expect(judgeAll([breaks('subjects')], factsFor()).map((v) => [v.subject, v.outcome])).toEqual([
+      ['job', 'cannot be told'],
+    ]);
+  });
+});
+
+test('in every situation: no rule fails in itself, and every failure says what cures it or where to look', () => {
+  for (const { set, over, rule, name } of FIXTURES) {
+    const { verdicts } = runRules(factsFor(set, over));
+    expect(verdicts.filter((v) => v.look?.includes('report the fault'))).toEqual([]);
+    const mute = verdicts.filter((v) => v.outcome === 'fails' && v.remedies.length === 0 && v.look === null);
+    expect(mute, `${rule}: ${name}`).toEqual([]);
+  }
+});
+
+// 110.26(A)(3): the exception is cited where it decides, not where there is headroom
+test('the headroom exception is cited only where the panel hangs on it', () => {
+  const duct = FIXTURES.find((f) => f.rule === 'WS-HEIGHT' && f.effect === 'verify in field' && f.outcome === 'holds')!;
+  expect(verdictOf(factsFor(duct.set), 'WS-HEIGHT', 'new')?.section).toBe('110.26(A)(3) Exc. 2');
+  expect(verdictOf(factsFor({ ...duct.set, '/code/edition': 2020 }), 'WS-HEIGHT', 'new')?.section).toBe(
+    '110.26(A)(3) Exc. 1',
+  );
+  expect(verdictOf(factsFor(), 'WS-HEIGHT', 'new')?.section).toBeNull();
+  expect(sectionOf('WS-HEIGHT', 2023).section).toBe('110.26(A)(3)');
 });
 
 describe('sections by code year', () => {
