@@ -1,52 +1,16 @@
 import type { Advice, Plan } from '../facts/result';
 import type { Job, Option } from '../job/schema';
-import { formatDollars } from '../units/money';
-import { byId, compareText } from '../units/order';
+import { formatWholeDollars } from '../units/money';
+import { byId } from '../units/order';
 import type { Id } from '../units/types';
 import { planWords as say } from '../words/en/plan';
+import { decision, recommended, titles } from './decision';
 
 /** Plans options of a changed job: how a flip is found and checked. */
 export type Replan = (job: Job, options: readonly Id[]) => readonly Plan[];
 
-/** Fewest stops first, a complete price before one with holes, then the likely price, then the option's id. */
-const order = (a: Plan, b: Plan): number =>
-  a.tally.stops - b.tally.stops ||
-  Number(b.price.complete) - Number(a.price.complete) ||
-  a.tally.likelyCents - b.tally.likelyCents ||
-  compareText(a.option, b.option);
-
-/** Nothing stops it, and every cable has a way. */
-const isOpen = (plan: Plan): boolean => plan.tally.stops === 0 && plan.runs.every((r) => r.blockedBy.length === 0);
-
-/** The best plan that nothing stops, or undefined. */
-export const recommended = (plans: readonly Plan[]): Plan | undefined => [...plans].filter(isOpen).sort(order)[0];
-
-const titles = (job: Job) => {
-  const byOption = new Map(job.options.map((o) => [o.id, o.title]));
-  return (id: Id) => byOption.get(id) ?? id;
-};
-
 const whatStops = (plan: Plan): string =>
   [...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.say))].join(' ');
-
-const sentence = (job: Job, plans: readonly Plan[], best: Plan | undefined): string => {
-  if (plans.length === 0) return say.noOptionAsked();
-  if (!best) return say.noOption();
-  const title = titles(job);
-  const open = plans.filter((p) => p.option !== best.option && isOpen(p));
-  const next = [...open].sort(order)[0];
-  const tail = best.price.complete ? '' : say.incomplete();
-  if (!next) return (plans.length === 1 ? say.onlyOption : say.recommendBarred)({ title: title(best.option) }) + tail;
-  const saves = next.tally.likelyCents - best.tally.likelyCents;
-  const v = { title: title(best.option), over: title(next.option), saves: formatDollars(saves) };
-  return (
-    (saves > 0
-      ? say.recommend(v)
-      : saves === 0
-        ? say.recommendSame(v)
-        : say.recommendDearer({ ...v, saves: formatDollars(-saves) })) + tail
-  );
-};
 
 /** Each reason names a figure of the result by its path. */
 const reasonsFor = (job: Job, plans: readonly Plan[]): Advice['reasons'] => {
@@ -66,7 +30,7 @@ const reasonsFor = (job: Job, plans: readonly Plan[]): Advice['reasons'] => {
           ]
         : []),
       {
-        say: say.price({ ...v, dollars: formatDollars(tally.likelyCents) }),
+        say: say.price({ ...v, dollars: formatWholeDollars(tally.likelyCents) }),
         figure: at('likelyCents'),
         value: tally.likelyCents,
       },
@@ -149,7 +113,7 @@ const flipsOf = (job: Job, plans: readonly Plan[], best: Plan | undefined, repla
     if (winner?.option === best?.option) return [];
     const cents = (winner?.tally.likelyCents ?? 0) - (best?.tally.likelyCents ?? 0);
     const to = winner
-      ? say.flipTo({ title: title(winner.option), dollars: formatDollars(winner.tally.likelyCents) })
+      ? say.flipTo({ title: title(winner.option), dollars: formatWholeDollars(winner.tally.likelyCents) })
       : say.flipNone();
     return [{ say: candidate.say(to), change: candidate.change, option: winner?.option ?? null, cents }];
   });
@@ -160,7 +124,7 @@ export const advise = (job: Job, plans: readonly Plan[], replan: Replan): Advice
   const best = recommended(plans);
   return {
     option: best?.option ?? null,
-    say: sentence(job, plans, best),
+    say: decision(job, plans, best),
     reasons: reasonsFor(job, plans),
     flips: flipsOf(job, plans, best, replan),
   };

@@ -3,7 +3,7 @@ import type { PriceBook } from '../job/schema';
 import { isDirect } from '../pricing/lines';
 import { markupOf } from '../pricing/onTop';
 import { compareText } from '../units/order';
-import { recommended } from './advise';
+import { recommended } from './decision';
 
 /** Lines of one kind and item are one row, whatever rule or alternate asked for them. */
 const rowKey = (line: Line): string => `${line.kind}:${line.item}`;
@@ -77,16 +77,16 @@ export const comparePlans = (book: PriceBook, plan: Plan, against: Plan, laborSa
     .map((key) => {
       const { line } = (a.get(key) ?? b.get(key))!;
       const [cents, againstCents] = [a.get(key)?.cents ?? 0, b.get(key)?.cents ?? 0];
-      return { id: key, kind: line.kind, say: line.say, cents, againstCents, differs: cents - againstCents };
+      return { id: key, kind: line.kind, say: line.say, cents, againstCents, differsCents: cents - againstCents };
     })
-    .filter((row) => row.differs !== 0)
-    .sort((x, y) => Math.abs(y.differs) - Math.abs(x.differs) || compareText(x.id, y.id));
-  const differs = rows.reduce((sum, row) => sum + row.differs, 0);
+    .filter((row) => row.differsCents !== 0)
+    .sort((x, y) => Math.abs(y.differsCents) - Math.abs(x.differsCents) || compareText(x.id, y.id));
+  const differs = rows.reduce((sum, row) => sum + row.differsCents, 0);
   return {
     option: plan.option,
     against: against.option,
     rows,
-    differs,
+    differsCents: differs,
     breakEvens: breakEvens(book, a, b, differs).map((e) => ({ ...e, say: e.say ?? laborSay })),
   };
 };

@@ -12,6 +12,9 @@ export const roundHalfAway = (x: number): number => {
 export const dollarsToCents = (dollars: number, quantity = 1): Cents => roundHalfAway(dollars * quantity * 100);
 export const dollarsToMills = (dollars: number): Mills => roundHalfAway(dollars * 1000);
 
+/** `123456` → `$1,235`: for a sentence and for a column that is read at a glance. */
+export const formatWholeDollars = (cents: Cents): string => formatDollars(roundHalfAway(cents / 100) * 100);
+
 /** `123456` → `$1,234.56`; whole dollars lose their cents. No locale, so that results are the same everywhere. */
 export const formatDollars = (cents: Cents): string => {
   const whole = Math.trunc(Math.abs(cents) / 100)

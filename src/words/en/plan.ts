@@ -8,11 +8,17 @@ export const planWords = {
     `${v.title}: no conflict found in the checks made, and ${v.saves} less than ${v.over} at the likely price.`,
   recommendSame: (v: { title: string; over: string }) =>
     `${v.title}: no conflict found in the checks made, at the same likely price as ${v.over}.`,
-  recommendDearer: (v: { title: string; over: string; saves: string }) =>
-    `${v.title}: no conflict found in the checks made; ${v.over} reads ${v.saves} less, but its price is not complete.`,
   recommendBarred: (v: { title: string }) =>
     `${v.title}: the only option planned without a finding that stops the job.`,
   missingTitle: 'The price waits for:',
+  onlyComplete: (v: { title: string }) =>
+    `${v.title}: no conflict found in the checks made, and the only price that is complete; the others cannot be compared with it. See what they wait for.`,
+  noneComplete: () => 'No price is complete yet, so none can be called the lowest.',
+  lessSoFar: (v: { title: string; over: string; saves: string }) =>
+    ` In what is priced so far ${v.title} is ${v.saves} less than ${v.over}, with no conflict found in the checks made. See what each waits for.`,
+  sameSoFar: (v: { title: string; over: string }) =>
+    ` In what is priced so far ${v.title} and ${v.over} are alike, with no conflict found in the checks made. See what each waits for.`,
+  cheaperWithHoles: (v: { title: string }) => ` ${v.title} reads less, but its price is not complete.`,
   incomplete: () => ' Its price is not complete; see what is missing.',
   stops: (v: { title: string; count: number; findings: string }) =>
     `${v.title} is stopped by ${v.count} finding${v.count === 1 ? '' : 's'}. ${v.findings}`,
@@ -28,8 +34,8 @@ export const planWords = {
   flipAfci: (v: { option: string }) => `If no AFCI is asked for on a panel relocation here, ${v.option}.`,
   flipShift: (v: { title: string; by: string; toward: string; option: string }) =>
     `With the panel of ${v.title} ${v.by} to the ${v.toward}, ${v.option}.`,
-  flipAfciPrice: (v: { now: string; then: string; option: string }) =>
-    `At ${v.then} for an AFCI breaker that is ${v.now} in the price book, the others in step, ${v.option}.`,
+  flipAfciPrice: (v: { now: string; at: string; option: string }) =>
+    `At ${v.at} for an AFCI breaker that is ${v.now} in the price book, the others in step, ${v.option}.`,
   flipOpened: (v: { option: string }) => `With the drywall ceilings down before the crew comes, ${v.option}.`,
   flipClosed: (v: { option: string }) => `With the drywall ceilings hung before the crew comes, ${v.option}.`,
   flipTo: (v: { title: string; dollars: string }) => `${v.title} would be recommended, at ${v.dollars}`,
