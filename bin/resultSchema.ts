@@ -125,6 +125,15 @@ export const planSchema = record({
     breakerAmps: number.nullable(),
     egc: record({ size: text, metal: oneOf(['Cu', 'Al']) }).nullable(),
     worked: list(worked),
+    choices: list(
+      record({
+        way: oneOf(['kept', 'extended', 'replaced']),
+        possible: z.boolean(),
+        outcome: oneOf(['holds', 'fails', 'cannot be told']),
+        cents: whole.nullable(),
+        say: text,
+      }),
+    ),
   }),
   afci: list(
     record({

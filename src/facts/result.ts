@@ -118,6 +118,17 @@ export interface Line {
 }
 /** `atMostAbove` = share above the proven bound: 0.012 is 1.2 %. */
 export type Proof = { readonly best: true } | { readonly best: false; readonly atMostAbove: number };
+/** One thing that may become of the feeder. */
+export interface FeederChoice {
+  readonly way: 'kept' | 'extended' | 'replaced';
+  /** It reaches, and its way is drawn. */
+  readonly possible: boolean;
+  /** Its conductors for the device in front of them, with a neutral and an EGC. */
+  readonly outcome: Outcome;
+  /** With overhead, profit and tax; null where it is not possible, or part of it has no price. */
+  readonly cents: Cents | null;
+  readonly say: string;
+}
 export interface FeederPlan {
   readonly way: 'kept' | 'extended' | 'replaced';
   readonly why: string;
@@ -266,7 +277,8 @@ export interface Plan {
   readonly runs: readonly Run[];
   readonly boxes: readonly Box[];
   readonly rows: readonly Row[];
-  readonly feeder: FeederPlan;
+  /** `choices`: keep, extend, replace, compared; empty in a live plan and where there is no feeder. */
+  readonly feeder: FeederPlan & { readonly choices: readonly FeederChoice[] };
   readonly afci: readonly AfciEntry[];
   readonly findings: readonly Finding[];
   readonly doesNotApply: Readonly<Record<string, number>>;

@@ -34,14 +34,26 @@ export interface RoutingAsk {
   readonly feederCable: Cable;
   readonly grade: Grade;
 }
+/** A way a feeder could go, with what it takes along it besides its cable and its ends. */
+export interface FeederLaid {
+  readonly legs: FeederPlan['legs'];
+  readonly cutLength: In;
+  readonly blockedBy: readonly Id[];
+  readonly work: readonly Work[];
+}
 export interface RoutingAnswer {
   readonly runs: readonly Run[];
   readonly boxes: readonly Box[];
   readonly rows: readonly Row[];
-  readonly feeder: Pick<FeederPlan, 'way' | 'why' | 'legs' | 'cutLength' | 'outside' | 'holes' | 'supports' | 'plates'> & {
+  readonly feeder: Pick<
+    FeederPlan,
+    'way' | 'why' | 'legs' | 'cutLength' | 'outside' | 'holes' | 'supports' | 'plates'
+  > & {
     readonly blockedBy: readonly Id[];
     /** What a new feeder takes along its way, besides its cable and its ends. */
     readonly work: readonly Work[];
+    /** To compare with: the old one spliced where the old panel hangs, and a new one; null = not drawn. Null in a live answer. */
+    readonly others: { readonly extended: FeederLaid | null; readonly replaced: FeederLaid | null } | null;
   };
   readonly work: readonly Work[];
   /** Price of `work` at the unit prices asked with; a test holds it against pricing's own figure. */

@@ -1,6 +1,6 @@
 import { type FeederAnswer, feederConductors } from '../calculations/feederConductors';
 import type { Worked } from '../calculations/types';
-import type { FeederPlan } from '../facts/result';
+import type { FeederPlan, Outcome } from '../facts/result';
 import type { LoadFacts } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
 import type { Cable } from '../standards/cable';
@@ -19,6 +19,8 @@ const newFeederCable = (size: string): Cable => ({
   ground: true,
   insulation: 90,
 });
+
+const UNTOLD = 'cannot be told';
 
 /** A room at or under 86 °F: no ambient correction. */
 const ROOM_F = 86;
@@ -83,6 +85,28 @@ export const replacementCable = (job: Job, option: Option, load: LoadFacts): Cab
     (s) => checkFeeder(cautious, option, newFeederCable(s), edition, load)?.outcome === 'holds',
   );
   return size ? newFeederCable(size) : job.feeder.cable;
+};
+
+/**
+ * Does a cable do as the feeder of the new panel: its conductors for the device, two hots with an insulated neutral and
+ * an EGC (215.6, 250.118)? `raceway` = the one it lies in; a metal one is the EGC.
+ */
+export const feederOutcome = (
+  job: Job,
+  option: Option,
+  cable: Cable,
+  raceway: Job['feeder']['raceway'],
+  load: LoadFacts,
+): Outcome => {
+  const { edition } = job.code;
+  const sized = isKnown(edition) ? (checkFeeder(job, option, cable, edition, load)?.outcome ?? UNTOLD) : UNTOLD;
+  const ground = raceway === 'metal' ? true : cable.ground;
+  const parts: Outcome[] = [
+    sized,
+    !isKnown(cable.neutral) ? UNTOLD : cable.neutral === 'insulated' ? 'holds' : 'fails',
+    !isKnown(ground) ? UNTOLD : ground ? 'holds' : raceway === 'unknown' ? UNTOLD : 'fails',
+  ];
+  return parts.includes('fails') ? 'fails' : parts.includes(UNTOLD) ? UNTOLD : 'holds';
 };
 
 /** Breaker, smallest EGC and the worked check of the cable the option ends up with. */

@@ -17,6 +17,7 @@ import { isSameQuestion } from '../routing/sameQuestion';
 import { compareText } from '../units/order';
 import { afciPriced, alternatesOf } from './alternates';
 import { electrodeMove } from './electrode';
+import { feederChoices } from './feederChoices';
 import { toFinding } from './findings';
 import { forgettingAfci } from './forgettingAfci';
 import { missingFeeder, missingFields, missingItems, missingWays, sortedMissing } from './missing';
@@ -121,7 +122,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     runs: answer.runs,
     boxes: answer.boxes,
     rows: answer.rows,
-    feeder: facts.feeder,
+    feeder: { ...facts.feeder, choices: feederChoices(stage, facts.feeder, answer.feeder) },
     afci,
     findings,
     doesNotApply,

@@ -1,4 +1,4 @@
-import type { Plan, Run } from '../facts/result';
+import type { FeederPlan, Plan, Run } from '../facts/result';
 import type { RoutingAnswer } from '../facts/routing';
 import type { Work } from '../facts/work';
 import { thingNamed } from '../job/names';
@@ -90,7 +90,11 @@ export const LUGS_AN_END = 3;
 /** A cable is fastened at either end by a connector of its own. */
 const ENDS = 2;
 
-const feeder = ({ feeder }: Pick<Plan, 'feeder'>, along: readonly RequiredWork[]): RequiredWork[] =>
+/** What a feeder takes: landed where it is kept; cut, pulled, connected and landed at both ends where it is new. */
+export const feederPieces = (
+  feeder: Pick<FeederPlan, 'way' | 'cutLength' | 'cable'>,
+  along: readonly Work[],
+): RequiredWork[] =>
   feeder.way === 'kept'
     ? [piece('lug', LUGS_AN_END)]
     : [
@@ -147,7 +151,7 @@ export const requiredWork = (
   job: Job,
   option: Option,
   answer: RoutingAnswer,
-  plan: Pick<Plan, 'feeder' | 'electrode'>,
+  plan: Pick<Plan, 'electrode'> & { readonly feeder: FeederPlan },
   list: readonly Breaker[],
   afciAdded: readonly Id[],
   directorySpaces: number,
@@ -169,7 +173,7 @@ export const requiredWork = (
     ...newPanel(job, option, directorySpaces, book),
     ...oldPanels(job, option, answer),
     ...breakers(job, list, answer.runs),
-    ...feeder(plan, answer.feeder.work),
+    ...feederPieces(plan.feeder, answer.feeder.work),
     ...(plan.electrode
       ? [piece('electrode'), piece(`electrode:${plan.electrode.size}`, plan.electrode.length / 12)]
       : []),

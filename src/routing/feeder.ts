@@ -1,16 +1,17 @@
-import type { RoutingAnswer, RoutingAsk } from '../facts/routing';
+import type { FeederLaid, RoutingAnswer, RoutingAsk } from '../facts/routing';
 import { feederOutside, isFeederDrawn } from '../job/feeder';
 import type { Enclosure } from '../job/schema';
 import { pointOnFace } from '../job/site';
+import type { Cable } from '../standards/cable';
 import { compareText } from '../units/order';
-import { type In, knownOr, type Pt3 } from '../units/types';
+import { type In, isKnown, knownOr, type Pt3 } from '../units/types';
 import { routingWords as say } from '../words/en/routing';
 import { cutLengthOf, newPathOf } from './cutLength';
 import { BY_ITSELF, feederUnit, feederWork, NOTHING_LAID } from './feederWork';
 import { nodeAt } from './network';
 import { blockersOf } from './networkBlockers';
-import { faceFor, onFaceOf } from './panelPlace';
-import { makeRoutes } from './routes';
+import { faceFor, onFaceOf, overlap } from './panelPlace';
+import { makeRoutes, type Routes, type Way3 } from './routes';
 import { panelEntries } from './terminals';
 import type { Network } from './types';
 
@@ -73,6 +74,11 @@ const startOf = (ask: RoutingAsk): Pt3 | null => {
   return isFeederDrawn(ask.job) ? ask.job.feeder.entersAt : null;
 };
 
+const FEEDER = 'feeder';
+type Laid = FeederLaid & Pick<RoutingAnswer['feeder'], 'holes' | 'supports' | 'plates'>;
+const feederRoutes = (ask: RoutingAsk, network: Network, cable: Cable): Routes =>
+  makeRoutes(network, ask.option.enclosure, feederUnit(ask.unit, cable), BY_ITSELF);
+
 /** Points the network needs for the feeder beyond those it has. */
 export const feederPoints = (ask: RoutingAsk): Pt3[] => {
   const start = startOf(ask);
@@ -87,25 +93,57 @@ const whyOf = (ask: RoutingAsk, kept: boolean): string => {
   return ask.option.kind === 'relocate' ? say.feederMoved() : say.feederShort();
 };
 
-/** The feeder's way: kept where its lugs are reached in place, else replaced along the cheapest way for its own cable. */
-export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feeder'] => {
-  const { practice } = ask.job;
-  const none = { legs: [], cutLength: 0, blockedBy: [], ...NOTHING_LAID } as const;
-  if (maybeKept(ask)) return { ...none, way: 'kept', why: whyOf(ask, true), outside: 0 };
-  const fresh = { way: 'replaced', why: whyOf(ask, false), outside: feederOutside(ask.job, ask.option) } as const;
+/** A new feeder along the cheapest way for its own cable; null where nobody drew where it starts. */
+const replacedWay = (ask: RoutingAsk, network: Network): Laid | null => {
   const start = startOf(ask);
-  if (!start) return { ...none, ...fresh };
+  if (!start) return null;
   const node = nodeAt(network, start);
   const panel = ask.option.enclosure;
-  const routes = makeRoutes(network, panel, feederUnit(ask.unit, ask.feederCable), BY_ITSELF);
-  const way = node === undefined ? null : routes.to(node, ask.feederCable, 'feeder', 'new', 'cheap');
+  const way =
+    node === undefined
+      ? null
+      : feederRoutes(ask, network, ask.feederCable).to(node, ask.feederCable, FEEDER, 'new', 'cheap');
   if (!way) {
     const entries = panelEntries(network, panel).map((e) => e.node);
     const blockedBy = node === undefined || entries.length === 0 ? [panel.id] : blockersOf(network, entries, node);
-    return { ...none, ...fresh, blockedBy };
+    return { legs: [], cutLength: 0, blockedBy, ...NOTHING_LAID };
   }
-  const outside = knownOr(fresh.outside, 0); // what is not known is missing in the price
+  const outside = knownOr(feederOutside(ask.job, ask.option), 0); // what is not known is missing in the price
+  const { practice } = ask.job;
   const cutLength = cutLengthOf(newPathOf(way.legs) + outside, 2 * practice.tailOfFeeder, practice);
-  const laid = feederWork(network, way, ask.feederCable, outside);
-  return { ...fresh, legs: way.legs, cutLength, blockedBy: [], ...laid };
+  return { legs: way.legs, cutLength, blockedBy: [], ...feederWork(network, way, ask.feederCable, outside) };
+};
+
+/** The old feeder spliced where the old panel hangs and led on to the new one: the same conductors, a box in the old panel's place. */
+const extendedWay = (ask: RoutingAsk, network: Network): Laid | null => {
+  const { job, option } = ask;
+  const end = job.feeder.path.at(-1);
+  const old = end && option.serviceDisconnect === null ? fedPanel(ask, end) : undefined;
+  const { cable } = job.feeder;
+  if (!old || !isKnown(cable.kind) || !isKnown(cable.size) || overlap(old, option.enclosure)) return null;
+  const routes = feederRoutes(ask, network, cable);
+  const ways = panelEntries(network, old).flatMap(({ node }) => routes.to(node, cable, FEEDER, 'new', 'cheap') ?? []);
+  const way = ways.reduce<Way3 | null>((best, w) => (best && best.cost <= w.cost ? best : w), null);
+  if (!way) return null;
+  const { practice } = job;
+  const cutLength = cutLengthOf(newPathOf(way.legs), practice.freeInBox + practice.tailOfFeeder, practice);
+  return { legs: way.legs, cutLength, blockedBy: [], ...feederWork(network, way, cable, 0) };
+};
+
+const asLaid = (laid: Laid | null): FeederLaid | null =>
+  laid && { legs: laid.legs, cutLength: laid.cutLength, blockedBy: laid.blockedBy, work: laid.work };
+
+/** The feeder's way: kept where its lugs are reached in place, else replaced; the others beside it, to compare with. */
+export const feederOf = (ask: RoutingAsk, network: Network): RoutingAnswer['feeder'] => {
+  const kept = maybeKept(ask);
+  const live = ask.grade === 'live';
+  const replaced = kept && live ? null : replacedWay(ask, network);
+  const others = live
+    ? null
+    : { extended: kept ? null : asLaid(extendedWay(ask, network)), replaced: asLaid(replaced) };
+  const why = whyOf(ask, kept);
+  const none = { legs: [], cutLength: 0, blockedBy: [], ...NOTHING_LAID } as const;
+  return kept
+    ? { ...none, way: 'kept', why, outside: 0, others }
+    : { ...(replaced ?? none), way: 'replaced', why, outside: feederOutside(ask.job, ask.option), others };
 };

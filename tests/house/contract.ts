@@ -464,6 +464,13 @@ export interface Plan {
     breakerAmps: number | null;
     egc: { size: string; metal: 'Cu' | 'Al' } | null;
     worked: Worked[];
+    choices: {
+      way: 'kept' | 'extended' | 'replaced';
+      possible: boolean;
+      outcome: 'holds' | 'fails' | 'cannot be told';
+      cents: Cents | null;
+      say: string;
+    }[]; // keep, extend, replace, compared; empty in a live plan and where there is no feeder
   };
   afci: {
     circuit: Id;

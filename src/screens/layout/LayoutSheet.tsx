@@ -3,6 +3,7 @@ import type { Place } from '../../facts/result';
 import { layoutWords as say } from '../../words/en/layout';
 import { mapWords } from '../../words/en/map';
 import { screenWords } from '../../words/en/screens';
+import { FeederChoices } from '../parts/FeederChoices';
 import { FeederWay } from '../parts/FeederWay';
 import parts from '../parts/parts.module.css';
 import { AfterNotes } from '../SheetFrame';
@@ -67,6 +68,7 @@ const Lists = memo(
         <p className={css.feeder}>
           <FeederWay plan={selected.plan} at={selected.at} />
         </p>
+        <FeederChoices plan={selected.plan} at={selected.at} />
         <InWords selected={selected} />
       </>
     ),
