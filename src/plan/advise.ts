@@ -1,13 +1,13 @@
 import type { Advice, Plan } from '../facts/result';
-import type { Job, Option } from '../job/schema';
+import type { Job } from '../job/schema';
 import { formatWholeDollars } from '../units/money';
-import { byId } from '../units/order';
 import type { Id } from '../units/types';
 import { planWords as say } from '../words/en/plan';
-import { decision, recommended, titles } from './decision';
+import { decision, isOpen, recommended, titles } from './decision';
+import { type Candidate, candidates } from './flips';
 
-/** Plans options of a changed job: how a flip is found and checked. */
-export type Replan = (job: Job, options: readonly Id[]) => readonly Plan[];
+/** Plans options of a changed job: how a flip is found (live is enough to see that it is none) and checked. */
+export type Replan = (job: Job, options: readonly Id[], grade?: 'live' | 'final') => readonly Plan[];
 
 const whatStops = (plan: Plan): string =>
   [...new Set(plan.findings.filter((f) => f.effect === 'stops the job').map((f) => f.say))].join(' ');
@@ -45,77 +45,42 @@ const reasonsFor = (job: Job, plans: readonly Plan[]): Advice['reasons'] => {
   });
 };
 
-interface Candidate {
-  readonly change: { readonly path: string; readonly value: unknown };
-  readonly job: Job;
-  /** The options whose plan the change can touch; the others stand. */
-  readonly touches: readonly Id[];
-  readonly say: (option: string) => string;
-}
+/** A live plan is seldom above the final one by more: another option that is dearer even so is not planned whole. */
+const LIVE_ABOVE = 0.05;
 
-const withOption = (job: Job, at: number, option: Option): Job => ({
-  ...job,
-  options: job.options.map((o, i) => (i === at ? option : o)),
-});
-
-/** Things that could be carried out of the way of an option that is stopped, one at a time. */
-const movesOf = (job: Job, plan: Plan): Candidate[] => {
-  const at = job.options.findIndex((o) => o.id === plan.option);
-  const option = job.options[at]!;
-  const movable = byId(job.site.obstacles).filter(
-    (o) => o.moveCents !== null && o.blocksSpace && !option.moves.some((m) => m.obstacle === o.id),
-  );
-  return movable.map((thing) => {
-    const moves = [...option.moves, { obstacle: thing.id, to: 'away' as const }];
-    return {
-      change: { path: `/options/${at}/moves`, value: moves },
-      job: withOption(job, at, { ...option, moves }),
-      touches: [option.id],
-      say: (to) => say.flipMove({ thing: thing.kind, option: to }),
-    };
-  });
+/** The option that comes out first when a change is made; undefined where nothing is free of stops. */
+const winnerAfter = (candidate: Candidate, plans: readonly Plan[], best: Plan | undefined, replan: Replan) => {
+  const { job, touches, by } = candidate;
+  const seen = (again: readonly Plan[]) => recommended(plans.map((p) => again.find((a) => a.option === p.option) ?? p));
+  if (best && by === 'best') {
+    // a live plan is no better than the final one: where it stays first, so does that
+    const stays = !touches.includes(best.option) || seen(replan(job, [best.option], 'live'))?.option === best.option;
+    return stays ? best : seen(replan(job, [best.option]));
+  }
+  if (best && by === 'others') {
+    const others = touches.filter((id) => id !== best.option);
+    const may = replan(job, others, 'live').some(
+      (p) => isOpen(p) && p.tally.likelyCents * (1 - LIVE_ABOVE) < best.tally.likelyCents,
+    );
+    if (!may) return best;
+  }
+  return seen(replan(job, touches));
 };
-
-/** The inspector's answers that decide money: each the other way round. */
-const answersOf = (job: Job, touches: readonly Id[]): Candidate[] => {
-  const amended = (key: string, value: string, sentence: Candidate['say']): Candidate[] =>
-    job.code.amendments[key] === value
-      ? []
-      : [
-          {
-            change: { path: `/code/amendments/${key}`, value },
-            job: { ...job, code: { ...job.code, amendments: { ...job.code.amendments, [key]: value } } },
-            touches,
-            say: sentence,
-          },
-        ];
-  return [
-    ...amended('spliceCan', 'yes', (to) => say.flipSpliceCan({ answer: 'yes', option: to })),
-    ...amended('spliceCan', 'no', (to) => say.flipSpliceCan({ answer: 'no', option: to })),
-    ...amended('afciOnPanelReplacement', 'none', (to) => say.flipAfci({ option: to })),
-  ];
-};
-
-const candidates = (job: Job, plans: readonly Plan[]): Candidate[] => [
-  ...plans.filter((p) => p.tally.stops > 0).flatMap((p) => movesOf(job, p)),
-  ...answersOf(
-    job,
-    plans.map((p) => p.option),
-  ),
-];
 
 /** What would change the answer: each candidate applied and planned again, kept only where another option comes out first. */
 const flipsOf = (job: Job, plans: readonly Plan[], best: Plan | undefined, replan: Replan): Advice['flips'] => {
   const title = titles(job);
-  return candidates(job, plans).flatMap((candidate) => {
-    const again = replan(candidate.job, candidate.touches);
-    const winner = recommended(plans.map((p) => again.find((a) => a.option === p.option) ?? p));
-    if (winner?.option === best?.option) return [];
-    const cents = (winner?.tally.likelyCents ?? 0) - (best?.tally.likelyCents ?? 0);
-    const to = winner
-      ? say.flipTo({ title: title(winner.option), dollars: formatWholeDollars(winner.tally.likelyCents) })
-      : say.flipNone();
-    return [{ say: candidate.say(to), change: candidate.change, option: winner?.option ?? null, cents }];
+  return candidates(job, plans, best).flatMap((group) => {
+    for (const candidate of group) {
+      const winner = winnerAfter(candidate, plans, best, replan);
+      if (winner?.option === best?.option) continue;
+      const cents = (winner?.tally.likelyCents ?? 0) - (best?.tally.likelyCents ?? 0);
+      const to = winner
+        ? say.flipTo({ title: title(winner.option), dollars: formatWholeDollars(winner.tally.likelyCents) })
+        : say.flipNone();
+      return [{ say: candidate.say(to), change: candidate.change, option: winner?.option ?? null, cents }];
+    }
+    return [];
   });
 };
 

@@ -1,6 +1,7 @@
 import type { Advice, Grade, Plan, Result } from '../facts/result';
 import type { Solve } from '../facts/routing';
 import type { Job, Option } from '../job/schema';
+import { isSameQuestion } from '../routing/sameQuestion';
 import { NOT_COVERED } from '../standards/coverage';
 import { byId, compareText } from '../units/order';
 import type { Id } from '../units/types';
@@ -10,7 +11,7 @@ import { isBarredByPlace } from './barred';
 import { comparisonsOf } from './compare';
 import { ENGINE } from './engine';
 import { type Planned, planOption, proveOption } from './planOption';
-import { bookOf } from './stages';
+import { bookOf, stageOf } from './stages';
 import { unknownsOf } from './unknowns';
 
 export interface PlanAsk {
@@ -28,12 +29,14 @@ const asked = (job: Job, ask: PlanAsk): Option[] =>
  */
 const replanner =
   (planned: readonly Planned[]): Replan =>
-  (changed, options) =>
+  (changed, options, grade = 'final') =>
     asked(changed, { options }).map((option) => {
       const before = planned.find((p) => p.plan.option === option.id) ?? null;
       const stopped = before !== null && before.plan.tally.stops > 0;
       if (stopped && isBarredByPlace({ ...before.facts, job: changed, option })) return before.plan;
-      return planOption(changed, option, 'final', before).plan;
+      // the same ways as before are there already, and better than quick ones
+      const same = before !== null && isSameQuestion(before.ask, stageOf(changed, option, 'final').ask);
+      return planOption(changed, option, same ? 'final' : grade, before).plan;
     });
 
 const resultOf = (job: Job, planned: readonly Planned[], advice: Advice): Result => ({
