@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { jobsWords as words } from '../words/en/jobs';
 import { ErrorReport } from './ErrorReport';
 import css from './jobs.module.css';
@@ -6,6 +7,7 @@ import { useRescue } from './session';
 /** What the program is made of, and a report a person can save of what they find wrong. */
 export const ThisProgram = () => {
   const rescue = useRescue();
+  const [shown, setShown] = useState(false);
   return (
     <section className={css.screen} aria-labelledby="program-title">
       <h2 id="program-title" className={css.title}>
@@ -16,9 +18,11 @@ export const ThisProgram = () => {
           {words.licenses}
         </a>
       </p>
-      <details className={css.versions}>
+      <details className={css.versions} onToggle={(e) => setShown(e.currentTarget.open)}>
         <summary>{words.report}</summary>
-        <ErrorReport bug={words.reportedByHand} where={null} open={rescue.open()} download={rescue.download} />
+        {shown && (
+          <ErrorReport bug={words.reportedByHand} where={null} open={rescue.open()} download={rescue.download} />
+        )}
       </details>
     </section>
   );

@@ -14,8 +14,11 @@ export const Versions = () => {
   const { refreshVersions, nameVersion, restoreVersion } = useActions();
   const [name, setName] = useState('');
   const id = useId();
+  const [shown, setShown] = useState(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another job has other versions
-  useEffect(() => void refreshVersions(), [refreshVersions, openKey]);
+  useEffect(() => {
+    if (shown) void refreshVersions();
+  }, [shown, refreshVersions, openKey]);
   const putBy = (): void => {
     const given = name.trim();
     if (given === '') return;
@@ -23,12 +26,7 @@ export const Versions = () => {
     setName('');
   };
   return (
-    <details
-      className={css.versions}
-      onToggle={(e) => {
-        if (e.currentTarget.open) void refreshVersions();
-      }}
-    >
+    <details className={css.versions} onToggle={(e) => setShown(e.currentTarget.open)}>
       <summary>{words.versionsTitle}</summary>
       <p className={css.quiet}>{words.versionsSay}</p>
       {failed !== null && <p role="alert">{words.versionNot({ say: failed })}</p>}

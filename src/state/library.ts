@@ -35,7 +35,14 @@ export const makeLibrary = (store: StoreApi<JobState>, ports: Ports, keepNow: ()
       store.setState({ refusal: { fault, what: say.keptJobs, doing: 'editing' } });
     }
   };
-  const refreshKept = (): Promise<void> => attempt(async () => store.setState({ kept: await shelf.list() }));
+  const refreshKept = async (): Promise<void> => {
+    try {
+      store.setState({ kept: await shelf.list() });
+    } catch (reason) {
+      const { kind, message } = troubleOf(reason);
+      store.setState({ keeping: { phase: 'failed', why: kind, say: message } });
+    }
+  };
   const refreshVersions = (): Promise<void> =>
     attempt(async () => {
       const { openKey } = store.getState();

@@ -1,6 +1,6 @@
 import { compareText } from '../units/order';
 import { type Database, openDatabase, STORES } from './database';
-import { type KeepAnswer, type Keeping, MOST_OWN_VERSIONS, type Shelf, troubleOf } from './shelf';
+import { type KeepAnswer, type Keeping, MOST_OWN_VERSIONS, type Shelf, ShelfTrouble, troubleOf } from './shelf';
 
 const NAME = 'backboard';
 /** On the disk before it is answered: what a person was told is kept outlives a crash. */
@@ -8,20 +8,36 @@ const DURABLE = { durability: 'strict' } as const;
 /** All keys of one entry in a store keyed by entry and something. */
 const allOf = (key: string): IDBKeyRange => IDBKeyRange.bound([key], [key, []]);
 
+interface Connection {
+  readonly opened: Promise<Database>;
+  /** Fails as soon as another tab is in the way. */
+  readonly held: Promise<never>;
+}
+
 /** Jobs in the browser's own database. */
 export const idbShelf = (name: string = NAME): Shelf => {
-  let db: Promise<Database> | null = null;
+  let db: Connection | null = null;
   const gone = new Set<() => void>();
   const lost = (cleared: boolean): void => {
     db = null;
     if (cleared) for (const tell of gone) tell();
   };
-  const get = (): Promise<Database> => {
-    db ??= openDatabase(name, { lost }).catch((reason: unknown) => {
+  const connect = (): Connection => {
+    let blocked = (): void => undefined;
+    const held = new Promise<never>((_, reject) => {
+      blocked = () => reject(new ShelfTrouble('blocked', 'blocked'));
+    });
+    const opened = openDatabase(name, { lost, blocked }).catch((reason: unknown) => {
       db = null; // a later try may be allowed
       throw reason;
     });
-    return db;
+    for (const one of [opened, held]) one.catch(() => undefined); // told to whoever asks for it
+    return { opened, held };
+  };
+  /** While an older tab holds it every call fails at once, and none once it has let go. */
+  const get = (): Promise<Database> => {
+    db ??= connect();
+    return Promise.race([db.opened, db.held]);
   };
   const run = async <T>(work: (db: Database) => Promise<T>, again = true): Promise<T> => {
     try {

@@ -1,7 +1,7 @@
-import { createReadStream, statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo, Socket } from 'node:net';
-import { extname, join, normalize } from 'node:path';
+import { extname, join, normalize, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const DIST = process.env.BACKBOARD_DIST ?? fileURLToPath(new URL('../../dist/', import.meta.url));
@@ -14,8 +14,8 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 const UNDER = '/some/where/';
 
-/** The built app in a folder of a plain server, which can be taken away. */
-export const serveBuild = async () => {
+/** The built app in a folder of a plain server, which can be taken away. `change` is given each text before it is sent. */
+export const serveBuild = async (change = (_file: string, text: string): string => text) => {
   const sockets = new Set<Socket>();
   const server = createServer((request, response) => {
     const path = new URL(request.url ?? '/', 'http://here').pathname;
@@ -24,7 +24,8 @@ export const serveBuild = async () => {
     if (!at.startsWith(DIST) || !statSync(at, { throwIfNoEntry: false })?.isFile())
       return void response.writeHead(404).end();
     response.writeHead(200, { 'content-type': TYPES[extname(at)] ?? 'application/octet-stream', vary: 'Origin' });
-    createReadStream(at).pipe(response);
+    const text = /\.(html|js)$/.test(at);
+    response.end(text ? change(relative(DIST, at), readFileSync(at, 'utf8')) : readFileSync(at));
   });
   server.on('connection', (socket) => {
     sockets.add(socket);

@@ -137,7 +137,9 @@ test('an older version of the program that holds on is told as that, and tried a
   const old = await openDB(name, 1, { upgrade: (db) => void db.createObjectStore('jobs', { keyPath: 'key' }) });
   const shelf = idbShelf(name);
   await expect(shelf.list()).rejects.toMatchObject({ kind: 'blocked' });
+  await expect(shelf.keep(entry('a', 0, 'one'))).rejects.toMatchObject({ kind: 'blocked' });
   old.close();
+  await new Promise((resolve) => setTimeout(resolve, 10));
   await expect(shelf.list()).resolves.toEqual([]);
 });
 
