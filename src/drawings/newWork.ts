@@ -3,9 +3,11 @@ import type { Job, Option } from '../job/schema';
 import { AFCI_EXEMPT_IN } from '../standards/editionsAfci';
 import { EDITIONS, type Id, type In, type Pt, type Pt3 } from '../units/types';
 import { drawingWords as say } from '../words/en/drawings';
+import { boxPlace } from './boxPlace';
 import { courseLength, inPlan, piece } from './courses';
 import { type Drawn, type Label, type Line, path, ring, SIDES, stroke } from './items';
 import { canOutline } from './oldWork';
+import { footprint } from './solidShapes';
 import { longestOfEach, type Stretch, type Trunk, trunksOf } from './trunks';
 
 const between = (a: Pt, b: Pt, t: number): Pt => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
@@ -172,13 +174,15 @@ export const boxNames = (plan: Plan): ReadonlyMap<Id, string> =>
     plan.boxes.filter((b) => b.on !== 'splice can' && b.on !== 'new panel').map((b, i) => [b.id, `S${i + 1}`] as const),
   );
 
-export const drawBoxes = (plan: Plan): Drawn[] => {
+/** Every splice box with its outline to scale: boxes of a bank lie side by side. */
+export const drawBoxes = (job: Job, plan: Plan): Drawn[] => {
   const names = boxNames(plan);
   return plan.boxes
     .filter((b) => names.has(b.id))
     .flatMap((box): Drawn[] => {
       const at: Pt = [box.at[0], box.at[1]];
       return [
+        ring('new work', box.id, footprint(boxPlace(job, box)), stroke('thin', 'new')),
         { item: 'sign', sign: 'splice box', id: box.id, layer: 'new work', at, turn: 0 },
         {
           item: 'label',

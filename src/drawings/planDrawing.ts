@@ -60,7 +60,7 @@ export const planDrawing = (
       ...drawSpaces(job, option, plan),
       ...drawNewFeeder(plan),
       ...drawRoutes(plan),
-      ...drawBoxes(plan),
+      ...drawBoxes(job, plan),
       ...drawLimits(plan, flat),
       ...(small ? [] : tagRows(plan, flat)),
       ...drawMarks(job, option, plan, keyNotes(plan.findings)),

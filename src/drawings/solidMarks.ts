@@ -2,8 +2,9 @@ import type { Effect, Finding, Plan } from '../facts/result';
 import { isFeederDrawn } from '../job/feeder';
 import type { Job, Option } from '../job/schema';
 import type { Id, Pt3 } from '../units/types';
+import { boxPlace } from './boxPlace';
 import type { KeyNote } from './keyNotes';
-import { boxPlace, canPlace } from './solidPanels';
+import { canPlace } from './solidPanels';
 import { pointIn } from './solidShapes';
 import { intrusions } from './solidSpaces';
 

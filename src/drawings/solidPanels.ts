@@ -1,9 +1,9 @@
-import type { Box, Plan } from '../facts/result';
-import { dot, subtract } from '../geometry/vector';
+import type { Plan } from '../facts/result';
 import type { Enclosure, Job, Option } from '../job/schema';
-import { enclosureOnFace, faceOf, pointOnFace, type WallFace, wallFaces } from '../job/site';
+import { enclosureOnFace, faceOf, pointOnFace, wallFaces } from '../job/site';
 import { byId } from '../units/order';
-import { type In, isKnown, type Pt, type Size } from '../units/types';
+import { isKnown } from '../units/types';
+import { boxPlace } from './boxPlace';
 import { stroke } from './items';
 import { boxNames } from './newWork';
 import { oldCanBecomes } from './oldWork';
@@ -79,50 +79,6 @@ export const solidOldPanels = (job: Job, option: Option, plan: Plan | null): Sol
       },
     ];
   });
-
-/** Trade sizes as the catalogue writes them: `4-11/16 x 2-1/8` is square on that side, `6x6x4` width, height, depth. */
-export const boxSize = (size: string): Size | null => {
-  const figures = size.split(/\s*x\s*/).map(inches);
-  if (figures.some((n) => !(n > 0))) return null;
-  const [width, second, third] = figures;
-  if (figures.length === 2) return { width: width!, height: width!, depth: second! };
-  return figures.length === 3 ? { width: width!, height: second!, depth: third! } : null;
-};
-const inches = (text: string): In => {
-  const found = /^(\d+(?:\.\d+)?)(?:-(\d+)\/(\d+))?$/.exec(text);
-  return found ? Number(found[1]) + (found[2] ? Number(found[2]) / Number(found[3]) : 0) : Number.NaN;
-};
-/** A box whose size cannot be read is drawn this large. Common practice, no source. */
-const SOME_BOX: Size = { width: 4, height: 4, depth: 2.125 };
-const ON_FACE_IN = 1 / 32;
-
-/** The face a point lies on, if it lies on one. */
-const faceUnder = (faces: readonly WallFace[], p: Pt): WallFace | undefined =>
-  faces.find((f) => {
-    const along = dot(subtract(p, f.from), f.along);
-    return (
-      Math.abs(dot(subtract(p, f.from), f.into)) < ON_FACE_IN && along > -ON_FACE_IN && along < f.length + ON_FACE_IN
-    );
-  });
-
-/** A box on a wall has its back there, in the middle of it the plan's point; elsewhere the point is its middle. */
-export const boxPlace = (job: Job, box: Box): Place => {
-  const size = boxSize(box.size) ?? SOME_BOX;
-  const [x, y, z] = box.at;
-  const face = faceUnder(wallFaces(job.site, 'after'), [x, y]);
-  const right: Pt = face?.along ?? [1, 0];
-  const into: Pt = face?.into ?? [0, -1];
-  const out = face ? size.depth : size.depth / 2;
-  return {
-    corner: [
-      x - (right[0] * size.width) / 2 + into[0] * out,
-      y - (right[1] * size.width) / 2 + into[1] * out,
-      z - size.height / 2,
-    ],
-    right,
-    size,
-  };
-};
 
 export const solidBoxes = (job: Job, plan: Plan): Solid[] => {
   const names = boxNames(plan);

@@ -1,6 +1,7 @@
 import type { Plan } from '../facts/result';
 import type { Enclosure, Job, Option } from '../job/schema';
 import { enclosureOnFace } from '../job/site';
+import { boxSize } from '../standards/boxSize';
 import { byId } from '../units/order';
 import { isKnown, type Pt, type Pt3 } from '../units/types';
 import { drawingWords as say } from '../words/en/drawings';
@@ -123,6 +124,14 @@ const drawWallRoutes = (job: Job, plan: Plan, walls: readonly Unrolled[]): Drawn
   ];
 };
 
+/** A box on the wall to scale, so that boxes of a bank are seen side by side. */
+const outlineOf = (b: Plan['boxes'][number], [x, z]: Pt): Line[] => {
+  const size = boxSize(b.size);
+  if (!size) return [];
+  const [right, up] = [size.width / 2, size.height / 2];
+  return [ring('new work', b.id, box(x - right, x + right, z - up, z + up), stroke('thin', 'new'))];
+};
+
 const drawWallBoxes = (job: Job, plan: Plan, walls: readonly Unrolled[]): Drawn[] => {
   const names = boxNames(plan);
   return plan.boxes.flatMap((b): Drawn[] => {
@@ -130,6 +139,7 @@ const drawWallBoxes = (job: Job, plan: Plan, walls: readonly Unrolled[]): Drawn[
     const at = name === undefined ? null : seePoint(job.site, walls, b.at);
     if (name === undefined || at === null) return [];
     return [
+      ...(b.on === 'wall' ? outlineOf(b, at) : []),
       { item: 'sign', sign: 'splice box', id: b.id, layer: 'new work', at, turn: 0 },
       {
         item: 'label',

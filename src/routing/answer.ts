@@ -7,9 +7,10 @@ import type { Cable } from '../standards/cable';
 import { compareText } from '../units/order';
 import { type Id, type In, knownOr, type Pt3 } from '../units/types';
 import type { Candidate } from './candidate';
-import { type Problem, packingsOf } from './choice';
+import type { Problem } from './choice';
 import { type Hole, joistHoles, makeHolePacker } from './holes';
 import { rowCableOf } from './homeRunFacts';
+import type { Hung } from './hung';
 import type { Posed } from './problem';
 import { type Member, rowsOf, withHoles } from './rows';
 import { ON_BOARD } from './share';
@@ -39,11 +40,17 @@ const work = (name: string, quantity: number, homeRuns: readonly Id[]): Work => 
   alternate: null,
 });
 
-/** Boxes at every spot in use, their cables given out by id, with what they cost besides the boxes. */
-const boxesOf = (posed: Posed, problem: Problem, picks: readonly number[], chosen: readonly Candidate[]) => {
+/** The boxes as they hang and the old cans with splices in them, with what they cost besides the boxes. */
+const boxesOf = (
+  posed: Posed,
+  problem: Problem,
+  picks: readonly number[],
+  chosen: readonly Candidate[],
+  hung: readonly Hung[],
+) => {
   const boxes: Box[] = [];
   const items: Work[] = [];
-  const packings = packingsOf(problem, picks);
+  const byRun = new Map(posed.facts.map((f, r) => [f.id, { f, c: chosen[r]! }]));
   problem.spots.forEach((spot, j) => {
     const here = posed.facts.flatMap((f, r) => (problem.runs[r]![picks[r]!]!.spot === j ? [{ f, c: chosen[r]! }] : []));
     if (here.length === 0) return;
@@ -54,32 +61,26 @@ const boxesOf = (posed: Posed, problem: Problem, picks: readonly number[], chose
         here.map((x) => x.f.id),
       ),
     );
-    if (!spot.boxes) {
-      boxes.push(canBox(posed, spot.key.slice('can '.length), here));
-      return;
-    }
-    const site = posed.sites.get(spot.key)!;
-    const queues = problem.packer.types.map((t) => here.filter((x) => x.f.load.key === t.key));
-    for (const packed of packings.get(j)!.boxes) {
-      const inside = packed.counts.flatMap((n, t) => queues[t]!.splice(0, n));
-      const homeRuns = inside.map((x) => x.f.id).sort(compareText);
-      boxes.push({
-        id: `box-${homeRuns[0]}`,
-        at: site.point,
-        on: site.on,
-        size: packed.kind.size,
-        material: packed.kind.material,
-        volumeIn3: packed.kind.volumeIn3,
-        fillIn3: packed.fillIn3,
-        homeRuns,
-        conductorsSpliced: inside.reduce((n, x) => n + x.c.conductorsSpliced, 0),
-      });
-      items.push(work(`box:${packed.kind.size}`, 1, homeRuns));
-      if (!packed.kind.clamps)
-        for (const x of inside)
-          for (const size of x.f.load.connectors) items.push(work(`connector:${size}`, 1, [x.f.id]));
-    }
+    if (!spot.boxes) boxes.push(canBox(posed, spot.key.slice('can '.length), here));
   });
+  for (const { site, packed, homeRuns } of hung) {
+    const inside = homeRuns.map((id) => byRun.get(id)!);
+    boxes.push({
+      id: `box-${homeRuns[0]}`,
+      at: site.point,
+      on: site.on,
+      size: packed.kind.size,
+      material: packed.kind.material,
+      volumeIn3: packed.kind.volumeIn3,
+      fillIn3: packed.fillIn3,
+      homeRuns,
+      conductorsSpliced: inside.reduce((n, x) => n + x.c.conductorsSpliced, 0),
+    });
+    items.push(work(`box:${packed.kind.size}`, 1, homeRuns));
+    if (!packed.kind.clamps)
+      for (const x of inside)
+        for (const size of x.f.load.connectors) items.push(work(`connector:${size}`, 1, [x.f.id]));
+  }
   return { boxes: boxes.sort((a, b) => compareText(a.id, b.id)), items };
 };
 
@@ -184,8 +185,9 @@ export const answerFor = (
   problem: Problem,
   picks: readonly number[],
   chosen: readonly Candidate[],
+  hung: readonly Hung[],
 ): Chosen => {
-  const { boxes, items } = boxesOf(posed, problem, picks, chosen);
+  const { boxes, items } = boxesOf(posed, problem, picks, chosen, hung);
   const members = posed.facts.map((f, r): Member => ({ homeRun: f.id, legs: chosen[r]!.legs, cable: rowCableOf(f) }));
   const { rows, legs } = rowsOf(members, rulesFor(posed));
   const holes = holesOf(posed, legs);

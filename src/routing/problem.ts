@@ -68,6 +68,16 @@ const spotsOf = (candidates: readonly (readonly Candidate[])[], pricer: Pricer, 
   });
 };
 
+/** AFCI penalties that a way of a home run brings, by their index. */
+export const penaltiesOf = (ask: RoutingAsk, homeRun: Id, c: Candidate): number[] => {
+  const counted = yes(ask.job.code.amendments.afciCountsTails) ? c.codeLengthWithTails : c.codeLength;
+  return ask.penalties.flatMap((p, i) =>
+    p.homeRuns.includes(homeRun) && (counted > p.limitIn || (p.atAnyLengthIfNewHomeRun && c.way === 'new home run'))
+      ? [i]
+      : [],
+  );
+};
+
 const choicesOf = (
   ask: RoutingAsk,
   f: HomeRunFacts,
@@ -75,21 +85,14 @@ const choicesOf = (
   spots: readonly Spot[],
   types: Packer['types'],
 ): Choice[] => {
-  const tails = yes(ask.job.code.amendments.afciCountsTails);
   const index = new Map(spots.map((s, i) => [s.key, i]));
-  const mine = ask.penalties.flatMap((p, i) => (p.homeRuns.includes(f.id) ? [{ p, i }] : []));
-  return list.map((c) => {
-    const counted = tails ? c.codeLengthWithTails : c.codeLength;
-    return {
-      id: c.id,
-      spot: c.spot === null ? null : index.get(c.spot)!,
-      load: c.needsBox ? types.findIndex((t) => t.key === f.load.key) : null,
-      mills: c.mills,
-      penalties: mine
-        .filter(({ p }) => counted > p.limitIn || (p.atAnyLengthIfNewHomeRun && c.way === 'new home run'))
-        .map(({ i }) => i),
-    };
-  });
+  return list.map((c) => ({
+    id: c.id,
+    spot: c.spot === null ? null : index.get(c.spot)!,
+    load: c.needsBox ? types.findIndex((t) => t.key === f.load.key) : null,
+    mills: c.mills,
+    penalties: penaltiesOf(ask, f.id, c),
+  }));
 };
 
 /** What a question comes to before a manner of sharing is taken. */

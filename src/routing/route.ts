@@ -1,23 +1,31 @@
 import type { Proof } from '../facts/result';
 import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
+import type { Mills } from '../units/money';
 import { isKnown } from '../units/types';
 import { answerFor, type Chosen } from './answer';
 import { assign } from './assign';
 import type { Candidate } from './candidate';
 import { type Assignment, costOf, type Problem } from './choice';
 import { feederOf } from './feeder';
+import { hungAt } from './hung';
 import { type Posed, pose, pruned, type Setting, settingOf } from './problem';
 import { modelOf, picksFrom } from './proof';
 import { rowsProof } from './rowsProof';
 import type { Share } from './share';
 import type { Assumed } from './types';
 import { hiddenAssumption } from './waysNew';
+import { spread, type Widened, widened } from './widen';
 
 /** A tenth of a mill: below what prices are rounded to. */
 const SAME_MILLS = 0.5;
 
-const proofOf = (mills: number, bound: number): Proof =>
-  mills - bound <= SAME_MILLS ? { best: true } : { best: false, atMostAbove: bound > 0 ? (mills - bound) / bound : 1 };
+/** How far the choice, with the width of its banks, can be above the best that boxes without width allow. */
+const proofOf = ({ tried, widthMills }: Pick<Finished, 'tried' | 'widthMills'>, bound: number): Proof => {
+  const mills = tried.found.mills + widthMills;
+  return mills - bound <= SAME_MILLS
+    ? { best: true }
+    : { best: false, atMostAbove: bound > 0 ? (mills - bound) / bound : 1 };
+};
 
 /** What no choice can fall below: every home run at its own cheapest, boxes, spots and shared penalties for nothing. */
 const floorOf = (problem: Problem): number =>
@@ -33,16 +41,14 @@ const fallback = (problem: Problem): Assignment => {
   return { picks, mills: costOf(problem, picks) };
 };
 
-const finish = (tried: Tried, splices: Proof): RoutingAnswer => {
-  const { posed, candidates, found } = tried;
+const finish = ({ tried, posed, chosen, made: whole }: Finished, splices: Proof): RoutingAnswer => {
   const { ask } = posed;
-  const chosen = found.picks.map((i, r) => candidates[r]![i]!);
-  const { shared: _, ...made } = tried.made;
+  const { shared: _, ...made } = whole;
   return {
     ...made,
     feeder: feederOf(ask, posed.routes.network),
     workMills: posed.terms.pricer.exact(made.work),
-    objectiveMills: found.mills,
+    objectiveMills: tried.found.mills,
     proof: { splices, rows: ask.grade === 'live' ? { best: false, atMostAbove: 1 } : rowsProof(posed, chosen, made) },
     assumed: assumptions(posed, chosen),
   };
@@ -75,7 +81,9 @@ export interface Tried {
 
 const answered = (posed: Posed, problem: Problem, candidates: Tried['candidates'], found: Assignment): Tried => {
   const chosen = found.picks.map((i, r) => candidates[r]![i]!);
-  const made = answerFor(posed, problem, found.picks, chosen);
+  const hung = hungAt(posed, problem, found.picks);
+  const live = posed.ask.grade === 'live';
+  const made = answerFor(posed, problem, found.picks, chosen, live ? spread(posed, hung) : hung);
   const alone = chosen.reduce((sum, c) => sum + c.sharedMills, 0);
   const trueMills = found.mills - alone + posed.terms.pricer.cost(made.shared);
   return { posed, problem, candidates, found, made, trueMills };
@@ -87,26 +95,52 @@ const attempt = (setting: Setting, share: Share): Tried => {
   return answered(posed, problem, candidates, choose(problem));
 };
 
-const triedByAsk = new WeakMap<RoutingAsk, Tried>();
+/** A choice carried out: its boxes hung side by side, every cable led to its own. */
+interface Finished extends Pick<Widened, 'posed' | 'chosen'> {
+  readonly setting: Setting;
+  readonly tried: Tried;
+  readonly made: Chosen;
+  /** What the width of its banks costs beyond the search, which takes every spot for a point; never less than 0. */
+  readonly widthMills: Mills;
+}
+
+const carriedOut = (setting: Setting, tried: Tried): Finished => {
+  const { posed, problem, candidates, found } = tried;
+  const chosen = found.picks.map((i, r) => candidates[r]![i]!);
+  const plain = { setting, tried, posed, chosen, made: tried.made, widthMills: 0 };
+  if (posed.ask.grade === 'live') return plain;
+  const wide = widened(setting, posed, problem, found, chosen);
+  if (wide === null) return plain;
+  const made = answerFor(wide.posed, problem, found.picks, wide.chosen, wide.hung);
+  return { ...plain, posed: wide.posed, chosen: wide.chosen, made, widthMills: wide.mills };
+};
+
+const finishedByAsk = new WeakMap<RoutingAsk, Finished>();
 
 /**
  * The cheapest of all manners of sharing (cables that go alone, cables that go together), everything counted once. Kept,
  * since `prove` asks what `route` has asked.
  */
-export const tryBoth = (ask: RoutingAsk): Tried => {
-  const known = triedByAsk.get(ask);
+const finished = (ask: RoutingAsk): Finished => {
+  const known = finishedByAsk.get(ask);
   if (known) return known;
   const setting = settingOf(ask);
   const tried = setting.shares.map((share) => attempt(setting, share));
-  const best = tried.reduce((a, b) => (b.trueMills < a.trueMills ? b : a));
-  triedByAsk.set(ask, best);
+  const best = carriedOut(
+    setting,
+    tried.reduce((a, b) => (b.trueMills < a.trueMills ? b : a)),
+  );
+  finishedByAsk.set(ask, best);
   return best;
 };
 
+/** What was chosen, before its boxes are hung. */
+export const tryBoth = (ask: RoutingAsk): Tried => finished(ask).tried;
+
 /** Every home run's way to the new panel, boxes, rows and work of one option: cold and deterministic, no solver. */
 export const route = (ask: RoutingAsk): RoutingAnswer => {
-  const tried = tryBoth(ask);
-  return finish(tried, proofOf(tried.found.mills, floorOf(tried.problem)));
+  const done = finished(ask);
+  return finish(done, proofOf(done, floorOf(done.tried.problem)));
 };
 
 /**
@@ -114,10 +148,10 @@ export const route = (ask: RoutingAsk): RoutingAnswer => {
  * replaces the answer; otherwise the answer stays and the bound is added. 'Best' only where the bound meets it.
  */
 export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve): Promise<RoutingAnswer> => {
-  const tried = tryBoth(ask);
+  const done = finished(ask);
+  const { setting, tried } = done;
   const { posed, problem, candidates, found } = tried;
-  if (found.mills - floorOf(problem) <= SAME_MILLS)
-    return { ...answer, proof: { ...answer.proof, splices: { best: true } } };
+  if (found.mills - floorOf(problem) <= SAME_MILLS) return answer;
   const solved = await solve(modelOf(problem, ask.boxes, posed.fill, posed.boxPrice));
   if (solved.status === 'failed') return answer;
   const solverBound = solved.status === 'optimal' ? Math.floor(solved.objective + 1e-6) : solved.bound;
@@ -126,7 +160,9 @@ export const prove = async (ask: RoutingAsk, answer: RoutingAnswer, solve: Solve
   const mills = picks ? costOf(problem, picks) : Number.POSITIVE_INFINITY;
   if (picks && mills < answer.objectiveMills) {
     const theirs = answered(posed, problem, candidates, { picks, mills });
-    if (theirs.trueMills <= tried.trueMills) return finish(theirs, proofOf(mills, bound));
+    const carried = carriedOut(setting, theirs);
+    if (theirs.trueMills + carried.widthMills <= tried.trueMills + done.widthMills)
+      return finish(carried, proofOf(carried, bound));
   }
-  return { ...answer, proof: { ...answer.proof, splices: proofOf(answer.objectiveMills, bound) } };
+  return { ...answer, proof: { ...answer.proof, splices: proofOf(done, bound) } };
 };

@@ -83,6 +83,15 @@ export const feederFacts = table('## New feeders').map((row) => ({
   cutLength: number(row('cut length')),
 }));
 
+/** Boxes of one spot beside each other. */
+export const bankFacts = table('## Boxes side by side').map((row) => ({
+  job: row('job'),
+  option: row('option'),
+  boxes: row('boxes').split(', '),
+  parts: numbers(row('half + gap + half')),
+  apart: number(row('apart')),
+}));
+
 /** Where circuits pass 6 ft as the washer job's option relocate-a moves right. */
 export const stepFacts = table('## Job (a): what moving').map((row) => ({
   homeRuns: row('cables').match(/h-[\w-]+/g) ?? [],

@@ -46,6 +46,16 @@ const counts = (job: Job, plan: Plan) => {
   return { feet, boxes };
 };
 
+/** Cables joined in a box of their own whose first new leg does not begin where that box hangs. */
+const astray = (plan: Plan): number =>
+  plan.boxes
+    .filter((b) => b.on === 'joist' || b.on === 'wall')
+    .flatMap((box) => plan.runs.filter((r) => r.box === box.id).map((run) => ({ box, run })))
+    .filter(({ box, run }) => {
+      const first = run.legs.find((l) => l.cable === 'new');
+      return first !== undefined && Math.hypot(...first.from.map((x, k) => x - box.at[k]!)) > 1e-6;
+    }).length;
+
 const materialQuantity = (plan: Plan, item: string) =>
   plan.price.lines.filter((l) => l.kind === 'material' && l.item === item).reduce((n, l) => n + l.quantity, 0);
 
@@ -125,7 +135,9 @@ export const recount = (job: Job, option: Option, plan: Plan, book: PriceBook): 
   const quantity = (id: string, n: number, tolerance?: number) =>
     check(id, missing.has(id) ? 0 : n, materialQuantity(plan, id), tolerance);
   for (const [id, n] of feet) if (!others.has(id)) quantity(id, n, 1e-4);
-  for (const [id, n] of boxes) quantity(id, n);
+  const kinds = plan.price.lines.flatMap((l) => (l.kind === 'material' && l.item.startsWith('box:') ? [l.item] : []));
+  for (const id of new Set([...boxes.keys(), ...kinds])) quantity(id, boxes.get(id) ?? 0);
+  if (plan.grade !== 'live') check('new cables that begin elsewhere than at their box', astray(plan), 0);
   check(
     'boxes',
     [...boxes.values()].reduce((a, b) => a + b, 0),

@@ -1,13 +1,16 @@
+import type { Box } from '../../facts/result';
 import { pointToSegment } from '../../geometry/polygon';
 import { areaAt, type State, type WallFace, wallFaces } from '../../job/site';
+import { besideEachOther } from '../../standards/boxSize';
 import { BOX_AT_WALL_IN } from '../../standards/editionsCables';
 import { FINISHED } from '../../standards/editionsPlace';
 import { byId } from '../../units/order';
 import { isKnown, type Pt3 } from '../../units/types';
+import { boxBankWords as bank } from '../../words/en/rulesBoxes';
 import { cableWords as say } from '../../words/en/rulesCables';
 import { buildPath } from '../place/placeReading';
 import { sitePath } from '../reading';
-import { cannotBeTold, type FactsInYear, holds, type Rule, type Says, stops } from '../rule';
+import { cannotBeTold, type FactsInYear, holds, holdsNearly, type Rule, type Says, stops } from '../rule';
 import { inPlanOf } from './cableReading';
 
 const remedies = () => [
@@ -54,6 +57,10 @@ const onWall = (facts: FactsInYear, at: Pt3): Says => {
   return judged(before !== undefined && before.build === after.build);
 };
 
+/** Do two boxes take each other's room where the plan has them? */
+const overlap = (a: Box, b: Box): boolean =>
+  a.at.every((x, k) => Math.abs(x - b.at[k]!) < besideEachOther(a.size, b.size));
+
 const PLACED: readonly string[] = ['joist', 'wall', 'wireway'];
 
 /** Every splice box can be opened when the room is finished. */
@@ -62,6 +69,8 @@ export const spliceBox: Rule = {
   subjects: ({ boxes }) => byId(boxes.filter((b) => PLACED.includes(b.on))).map((b) => b.id),
   check: (facts, subject) => {
     const box = facts.boxes.find((b) => b.id === subject)!;
-    return box.on === 'joist' ? overhead(facts, box.at) : onWall(facts, box.at);
+    const said = box.on === 'joist' ? overhead(facts, box.at) : onWall(facts, box.at);
+    const beside = facts.boxes.filter((b) => b !== box && PLACED.includes(b.on) && overlap(b, box));
+    return said.outcome === 'holds' && beside.length > 0 ? holdsNearly(bank.crowded(), bank.crowdedLook()) : said;
   },
 };

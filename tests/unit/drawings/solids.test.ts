@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
+import { boxPlace } from '../../../src/drawings/boxPlace';
 import { coursesOf, solidCables } from '../../../src/drawings/solidCables';
 import { solidHouse } from '../../../src/drawings/solidHouse';
 import { solidJoists } from '../../../src/drawings/solidJoists';
-import { boxPlace, boxSize, canPlace, solidOldPanels } from '../../../src/drawings/solidPanels';
+import { canPlace, solidOldPanels } from '../../../src/drawings/solidPanels';
 import { pointIn } from '../../../src/drawings/solidShapes';
 import { intrusions } from '../../../src/drawings/solidSpaces';
 import type { Place, Solid } from '../../../src/drawings/solids';
@@ -11,6 +12,7 @@ import { CUT_LOW_IN, solidPartitions, solidWalls } from '../../../src/drawings/s
 import type { Box, Leg } from '../../../src/facts/result';
 import type { Job } from '../../../src/job/schema';
 import { planOption } from '../../../src/plan/planOption';
+import { boxSize } from '../../../src/standards/boxSize';
 import { demo, optionOf } from './support';
 
 /** The demo jobs' own measures, worked by hand; see demo/FACTS.md for how they are measured. */
@@ -98,8 +100,8 @@ test('a box on a wall has its back there, one at a joist its middle', () => {
     [48, 52],
   ]);
   expectExtent(boxPlace(job, box([145.875, 127.25, 94.625], 'joist', '4-11/16 x 2-1/8')), [
-    [143.53125, 148.21875],
-    [126.1875, 128.3125],
+    [144.8125, 146.9375],
+    [124.90625, 129.59375],
     [92.28125, 96.96875],
   ]);
 });

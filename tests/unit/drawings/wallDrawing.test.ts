@@ -97,7 +97,8 @@ describe('washer demo', () => {
     expect(boxes.length).toBeGreaterThan(2);
     expect(signs.map((s) => s.id)).toEqual(boxes.map((b) => b.id));
     boxes.forEach((b, i) => {
-      expect(b.at[1]).toBe(168);
+      // on the wall, or in a bank that reaches out from it under the joists
+      expect(b.at[1]).toBeGreaterThan(168 - 24);
       near(signs[i]!.at, [552 + b.at[0], b.at[2]]);
     });
     // the left old run at 50 in above the floor, which ends 14 in from the corner at 40 in

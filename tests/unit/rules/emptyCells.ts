@@ -108,7 +108,7 @@ export const EMPTY: Partial<Record<RuleId, Empty>> = {
   SPACES: place,
   'SPD-FDR': cured,
   'SPD-SVC': cured,
-  'SPLICE-BOX': place,
+  'SPLICE-BOX': { extra: NO_CURE, failsNote: NOT_IN_PASSING, duty: JUDGED, silent: ALWAYS },
   STAIRS: place,
   'SVC-GROUND': duty,
   'SVC-LOC': uncured,
