@@ -27,10 +27,13 @@ import { oldThreeWire } from './circuits/oldThreeWire.rule';
 import { ungrounded } from './circuits/ungrounded.rule';
 import { fdrEgc } from './feeder/fdrEgc.rule';
 import { fdrFourWire } from './feeder/fdrFourWire.rule';
+import { fdrNeutral } from './feeder/fdrNeutral.rule';
 import { fdrSer } from './feeder/fdrSer.rule';
 import { fdrSize } from './feeder/fdrSize.rule';
+import { fdrTap } from './feeder/fdrTap.rule';
 import { fdrTwoAl } from './feeder/fdrTwoAl.rule';
 import { load } from './feeder/load.rule';
+import { svcCond } from './feeder/svcCond.rule';
 import { emdisc } from './panel/emdisc.rule';
 import { groundBond } from './panel/groundBond.rule';
 import { hang } from './panel/hang.rule';
@@ -43,7 +46,9 @@ import { sources } from './panel/sources.rule';
 import { spaces } from './panel/spaces.rule';
 import { spdFeeder } from './panel/spdFeeder.rule';
 import { spdService } from './panel/spdService.rule';
+import { svcGround } from './panel/svcGround.rule';
 import { svcLoc } from './panel/svcLoc.rule';
+import { svcSix } from './panel/svcSix.rule';
 import { svcToSub } from './panel/svcToSub.rule';
 import { temp } from './panel/temp.rule';
 import { bath } from './place/bath.rule';
@@ -127,5 +132,10 @@ export const RULES: readonly Rule[] = [
   wsSixIn,
   wsStore,
   wsWidth,
+  svcCond,
+  fdrTap,
+  fdrNeutral,
+  svcSix,
+  svcGround,
   ...reminders,
 ];

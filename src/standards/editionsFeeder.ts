@@ -1,4 +1,4 @@
-import type { Cable } from './cable';
+import type { Cable, CableKind } from './cable';
 import { cableTrade } from './cableNames';
 import { isSize } from './sizes';
 
@@ -11,3 +11,6 @@ export const bareConductorOf = (cable: Cable): string | null => {
   const last = cableTrade(cable).split(' ')[0]!.split('-').at(-1)!;
   return isSize(last) ? last : null;
 };
+
+/** Cables whose insulated neutral is made as large as their hots, as this program names and prices them; 220.61 may allow less. */
+export const FULL_NEUTRAL_KINDS: readonly CableKind[] = ['NM', 'AC', 'MC', 'SE-R', 'UF'];

@@ -46,3 +46,11 @@ export const UNMARKED_COLUMN = 60;
 /** A cable nobody identified, at its strictest and at its freest: kinds held to 60 °C and kinds that are not, insulation columns. */
 export const STRICT_AND_FREE_KINDS: readonly CableKind[] = ['NM', 'SE-R'];
 export const STRICT_AND_FREE_COLUMNS: readonly TempColumn[] = [60, 90];
+
+/** Service disconnects in one enclosure, 230.71: up to six until 2017; since 2020 (B) each has its own, or a barrier between. */
+export const SERVICE_MAINS_TOGETHER: ByEdition<'up to six' | 'one'> = {
+  2017: 'up to six',
+  2020: 'one',
+  2023: 'one',
+  2026: 'one',
+};

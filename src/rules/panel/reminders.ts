@@ -1,7 +1,8 @@
 import type { RuleId } from '../../standards/sections';
 import { panelWords as say } from '../../words/en/rulesPanel';
+import { serviceWords as service } from '../../words/en/rulesService';
 import { doesNotApply, type FactsInYear, type Rule, reminder } from '../rule';
-import { isServiceWork, newIsService, theNewPanel } from './serviceReading';
+import { newIsService, theNewPanel } from './serviceReading';
 
 const JOB = 'job';
 const theJob = () => [JOB];
@@ -19,8 +20,8 @@ const duty = (
   check: (facts) => (when(facts) ? reminder(text(), look()) : doesNotApply()),
 });
 
-/** Service or perhaps: a reminder too many does no harm. */
-const mayBeService = (facts: FactsInYear) => isServiceWork(facts) !== false;
+/** A main or perhaps: a reminder too many does no harm. */
+const mayHaveMain = ({ option }: FactsInYear) => option.enclosure.mainAmps !== null;
 const hasBoxes = (facts: FactsInYear) => facts.boxes.length > 0;
 
 /** Barriers belong to service equipment: the new disconnect, or the panel that is it or may be; a panel behind one is a subpanel. */
@@ -48,6 +49,6 @@ export const reminders: readonly Rule[] = [
   duty('FIRE-STOP', say.fireStop, say.fireStopLook, theJob),
   duty('FREE-WIRE', say.freeWire, say.freeWireLook, theJob, hasBoxes),
   duty('EGC', say.egcJoint, say.egcJointLook, theJob, hasBoxes),
-  duty('SVC-GROUND', say.svcGround, say.svcGroundLook, theNewPanel, mayBeService),
+  duty('BACKFED', service.backfed, service.backfedLook, theNewPanel, mayHaveMain),
   barrier,
 ];

@@ -14,6 +14,7 @@ export const EDITION_CHANGES: Readonly<Record<Step, Partial<Record<RuleId, strin
     'AFCI-EXT-17': '210.12(D): the 2017 text alone is silent on it',
     'SPD-SVC': '230.67 is new',
     EMDISC: '230.85 is new',
+    'SVC-SIX': '230.71(B): one service disconnect an enclosure',
     'DRYER-RANGE': '210.8(A): receptacles up to 250 V, without an ampere limit',
     'BOX-FILL': '314.16(B)(5): grounds beyond the fourth count a quarter each',
   },

@@ -1,0 +1,61 @@
+import { cableName } from '../../standards/cableNames';
+import { UTILITY } from '../../standards/editionsService';
+import { isKnown, type U } from '../../units/types';
+import { serviceWords as say } from '../../words/en/rulesService';
+import { isServiceWork, newIsService, rolePaths } from '../panel/serviceReading';
+import { newPanel } from '../reading';
+import { cannotBeTold, doesNotApply, type FactsInYear, holds, holdsNearly, type Rule, stops } from '../rule';
+import { bothEnds, checkCable, theFeeder } from './feederReading';
+
+const KEYS = ['kind', 'size', 'metal', 'insulation'] as const;
+
+/** The service overcurrent device once the work is done: the new disconnect's, or the main of a service panel. */
+const mainOf = (facts: FactsInYear): U<number> | null =>
+  facts.option.serviceDisconnect?.amps ?? newPanel(facts).panel.mainAmps;
+
+/**
+ * Service-entrance conductors against the main they end in. Those of a one-family dwelling carry all of its load, so
+ * 83 % of the rating will do from 100 A on. A feeder has its own rules.
+ */
+export const svcCond: Rule = {
+  id: 'SVC-COND',
+  subjects: theFeeder,
+  check: (facts) => {
+    const { job, option } = facts;
+    const { serviceDisconnect } = option;
+    const service = isServiceWork(facts);
+    if (service === false) return doesNotApply();
+    if (!isKnown(service)) return cannotBeTold(say.condUnknown({ amps: null }), say.condLook(), rolePaths(facts));
+    if (serviceDisconnect === null && newIsService(facts) === false) return doesNotApply();
+    if (job.feeder.from.panel !== UTILITY)
+      return cannotBeTold(say.condUnrecorded(), say.condLook(), ['/feeder/from/panel']);
+    const main = mainOf(facts);
+    // A service panel without a main: OCPD-PANEL and SVC-SIX speak.
+    if (main === null) return doesNotApply();
+    if (!isKnown(main))
+      return cannotBeTold(say.condUnknown({ amps: null }), say.condLook(), [newPanel(facts).path('mainAmps')]);
+    const { cable, from } = job.feeder;
+    // The terminals of a new disconnect are bought to the marking; those of a panel are surveyed.
+    const terminals = serviceDisconnect ? from.lugs : bothEnds(facts);
+    const answer = checkCable(facts, cable, main, 0, { terminals, wholeDwelling: true });
+    const measure = { measured: main, required: answer?.breakerMax ?? null, unit: 'A' };
+    if (answer?.outcome === 'fails')
+      return stops(say.condFails({ cable: cableName(cable), amps: main, most: answer.breakerMax }), {
+        ...measure,
+        remedies: [
+          ...(answer.breakerMax > 0
+            ? [{ say: say.condSmaller({ amps: answer.breakerMax }), cents: null, work: [] }]
+            : []),
+          { say: say.condNew(), cents: null, work: [] },
+        ],
+      });
+    if (answer?.outcome !== 'holds')
+      return cannotBeTold(say.condUnknown({ amps: main }), say.condLook(), [
+        ...KEYS.filter((key) => !isKnown(cable[key])).map((key) => `/feeder/cable/${key}`),
+        ...(isKnown(from.lugs) ? [] : ['/feeder/from/lugs']),
+        ...(serviceDisconnect || isKnown(option.enclosure.lugs) ? [] : [newPanel(facts).path('lugs')]),
+      ]);
+    const said = say.condHolds({ cable: cableName(cable), amps: main });
+    return serviceDisconnect ? holdsNearly(said, say.condMarked(), measure) : holds(said, measure);
+  },
+};
