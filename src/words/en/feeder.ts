@@ -1,7 +1,7 @@
 /** Sentences about the feeder on the screens. */
 export const feederWords = {
   title: 'Feeder',
-  way: { kept: 'kept', extended: 'extended', replaced: 'new' },
+  way: { kept: 'kept', extended: 'extended', replaced: 'replaced' },
   cut: 'Cut',
   of: (v: { cable: string }) => `of ${v.cable}`,
   withOutside: 'outside the room:',
