@@ -2,6 +2,7 @@ import type { Plan } from '../../facts/result';
 import { feederChoiceWords as say } from '../../words/en/feederChoices';
 import { figurePath } from '../selected';
 import { Figure } from './Figure';
+import css from './feederChoices.module.css';
 import { dollars } from './money';
 import table from './table.module.css';
 
@@ -10,7 +11,7 @@ export const FeederChoices = ({ plan, at }: { readonly plan: Plan; readonly at: 
   const { choices, way } = plan.feeder;
   if (choices.length === 0) return null;
   return (
-    <table className={table.table}>
+    <table className={`${table.table} ${css.choices}`}>
       <caption>{say.title}</caption>
       <thead>
         <tr>
@@ -34,7 +35,7 @@ export const FeederChoices = ({ plan, at }: { readonly plan: Plan; readonly at: 
                 </small>
               </th>
               <td>
-                <Figure path={path('outcome')}>{say.outcome[choice.outcome]}</Figure>
+                <Figure path={path('outcome')}>{choice.outcome}</Figure>
               </td>
               <td className={table.right}>
                 {choice.cents === null ? (

@@ -6,7 +6,6 @@ export const feederChoiceWords = {
   colPrice: 'Price of it',
   colWhy: 'What it is',
   way: { kept: 'Keep', extended: 'Extend', replaced: 'Replace' },
-  outcome: { holds: 'holds', fails: 'does not hold', 'cannot be told': 'cannot be told' },
   planned: 'planned',
   notPossible: 'not here',
   noPrice: 'not known',
