@@ -6,27 +6,13 @@ import { openJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/schema';
 import { goTo, openDemo, planned, savedFile } from './support';
 import { surveyedJob } from './surveyExpected';
+import { choose, panel, plan, put, thing, tool } from './surveying';
 
 const saved = async (page: Page): Promise<Job> => {
   const opened = openJob(readFileSync(await (await savedFile(page)).path(), 'utf8'));
   if (!opened.ok) throw new Error(opened.error.error.say);
   return opened.value.job;
 };
-const tool = (page: Page, name: string): Promise<void> =>
-  page.getByRole('region', { name: 'Draw', exact: true }).getByRole('button', { name }).click();
-const panel = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
-const put = async (page: Page, label: string, text: string): Promise<void> => {
-  const field = page.getByLabel(label, { exact: true });
-  await field.fill(text);
-  await field.press('Tab');
-};
-const choose = async (page: Page, label: string, word: string): Promise<void> => {
-  await page.getByLabel(label, { exact: true }).selectOption({ label: word });
-};
-const plan = (page: Page) => page.getByRole('img', { name: /as surveyed/ });
-const thing = (page: Page, name: string): Promise<void> =>
-  page.getByRole('region', { name: 'Everything in the survey' }).getByRole('button', { name }).click();
-
 test('from an empty job: room, door, joists, washer, old panel, cables; saved, and undone back to empty', async ({
   page,
 }) => {
