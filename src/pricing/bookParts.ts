@@ -100,6 +100,8 @@ const SPLICES: Prices = { '14-10 Cu': 0.28, 'Al-Cu': 3.4, '8-2': 11, irreversibl
 const RECEPTACLES: Prices = {
   '5-15': 3.2,
   '5-20': 5.4,
+  '5-15 AFCI': 34,
+  '5-20 AFCI': 38,
   '5-15 GFCI': 22,
   '5-20 GFCI': 24,
   '6-50': 24,

@@ -21,6 +21,8 @@ import { afciLocal } from './circuits/afciLocal.rule';
 import { carryOver } from './circuits/carryOver.rule';
 import { dryerRange } from './circuits/dryerRange.rule';
 import { gfciNew } from './circuits/gfciNew.rule';
+import { gfciOut } from './circuits/gfciOut.rule';
+import { gfciRecp } from './circuits/gfciRecp.rule';
 import { group } from './circuits/group.rule';
 import { mwbc } from './circuits/mwbc.rule';
 import { oldThreeWire } from './circuits/oldThreeWire.rule';
@@ -63,6 +65,7 @@ import { wsDoor } from './place/wsDoor.rule';
 import { wsFloor } from './place/wsFloor.rule';
 import { wsHeight } from './place/wsHeight.rule';
 import { wsLight } from './place/wsLight.rule';
+import { wsLimited } from './place/wsLimited.rule';
 import { wsSixIn } from './place/wsSixIn.rule';
 import { wsStore } from './place/wsStore.rule';
 import { wsWidth } from './place/wsWidth.rule';
@@ -137,5 +140,8 @@ export const RULES: readonly Rule[] = [
   fdrNeutral,
   svcSix,
   svcGround,
+  gfciOut,
+  gfciRecp,
+  wsLimited,
   ...reminders,
 ];

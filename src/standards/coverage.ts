@@ -2,11 +2,7 @@ import type { RuleId } from './sections';
 
 /** Rules that no check covers, each with the reason: none is passed in silence. */
 export const NOT_COVERED: readonly { readonly rule: RuleId; readonly why: string }[] = [
-  { rule: 'AFCI-RECP', why: 'The job file does not say which receptacles the crew replaces.' },
-  { rule: 'GFCI-RECP', why: 'The job file does not say which receptacles the crew replaces.' },
-  { rule: 'GFCI-OUT', why: 'A panel job alone does not bring it; protection that is there is kept by CARRY-OVER.' },
   { rule: 'GUTS', why: 'The program never plans new guts in an old cabinet.' },
-  { rule: 'WS-LIMITED', why: 'Panels in crawl spaces and above ceilings are not planned.' },
   { rule: 'BIG-BOX', why: 'Not yet: splices of 4 AWG and larger are not laid out; BOX-FILL says when one is met.' },
   { rule: 'WIRE-BEND', why: 'Not yet: bending space depends on the cabinet of the maker chosen.' },
   {

@@ -59,3 +59,6 @@ export const AFCI_LISTED: Readonly<Record<Use, 'listed' | 'not listed' | 'not na
   'crawl space': 'not listed',
   other: 'not named',
 };
+
+/** Outlet branch-circuit AFCI receptacle by the rating of its circuit, A: as the price book names it. */
+export const AFCI_RECEPTACLES: Readonly<Record<number, string>> = { 15: '5-15 AFCI', 20: '5-20 AFCI' };

@@ -25,3 +25,17 @@ export const APPLIANCE_RECEPTACLES: readonly { readonly amps: number; readonly r
 /** Equipment grounding conductors one added bar takes: a common kit (from memory). The plan includes one bar. */
 export const GROUND_BAR_TERMINALS = 21;
 export const GROUND_BARS_PLANNED = 1;
+
+/**
+ * Where 210.8(A) asks for GFCI protection of new receptacles in a dwelling, as far as the code years differ: basements
+ * (unfinished only until 2017), kitchens (countertops until 2020). 2026 taken as 2023: no book was read.
+ */
+export const GFCI_PLACES: ByEdition<{
+  readonly basement: 'unfinished' | 'all';
+  readonly kitchen: 'countertop' | 'all';
+}> = {
+  2017: { basement: 'unfinished', kitchen: 'countertop' },
+  2020: { basement: 'all', kitchen: 'countertop' },
+  2023: { basement: 'all', kitchen: 'all' },
+  2026: { basement: 'all', kitchen: 'all' },
+};

@@ -1,4 +1,5 @@
 import { type ByEdition, nec } from './source';
+import type { Use } from './uses';
 
 /** Clear depth in front of live parts by volts to ground, in: condition 1 nothing live or grounded opposite, 2 a grounded surface, 3 live parts. */
 export interface DepthRow {
@@ -58,3 +59,9 @@ export const SPACE_SOURCES = {
   dedicated: nec('110.26(E)(1)'),
   handle: nec('240.24(A), 404.8(A)'),
 } as const;
+
+/** Places of limited access, 110.26(A)(4) (one source), and the least opening into them, in. */
+export const LIMITED_ACCESS: {
+  readonly uses: readonly Use[];
+  readonly openingIn: { readonly width: number; readonly length: number };
+} = { uses: ['crawl space'], openingIn: { width: 22, length: 30 } };

@@ -6,6 +6,7 @@ import { circuitWords as say } from '../../words/en/rulesCircuit';
 import { judgeCircuit } from '../afci';
 import { cablesOf, circuitById, isExtended } from '../reading';
 import { cannotBeTold, doesNotApply, extraWork, type FactsInYear, holds, holdsNearly, type Rule } from '../rule';
+import { afciRemedies } from './afciRemedies';
 import { liveCircuits, scopePaths } from './circuitReading';
 
 /** Local readings that bear on the measure, and on what is done to the wiring. */
@@ -47,6 +48,7 @@ export const afciExt: Rule = {
         return extraWork(say.afciRequired({ ...v, adds: circuit.addsOutlet, newHomeRun }), {
           ...measure,
           look: judged.tapeIt ? say.afciTape() : null,
+          remedies: afciRemedies(facts, judged),
         });
       }
       case 'no':

@@ -1,4 +1,6 @@
-import { circuitWords as say } from '../../words/en/rulesCircuit';
+import { GFCI_PLACES } from '../../standards/editionsCircuits';
+import { circuitWords } from '../../words/en/rulesCircuit';
+import { protectionWords as say } from '../../words/en/rulesProtection';
 import { circuitById } from '../reading';
 import { cannotBeTold, doesNotApply, type Rule } from '../rule';
 import { liveCircuits } from './circuitReading';
@@ -7,10 +9,10 @@ import { liveCircuits } from './circuitReading';
 export const gfciNew: Rule = {
   id: 'GFCI-NEW',
   subjects: liveCircuits,
-  check: ({ job }, subject) => {
-    const circuit = circuitById(job, subject);
-    return circuit.addsOutlet
-      ? cannotBeTold(say.gfciNew({ label: circuit.label }), say.gfciNewLook(), [])
+  check: ({ job, edition }, subject) => {
+    const { addsOutlet, label } = circuitById(job, subject);
+    return addsOutlet
+      ? cannotBeTold(say.gfciNew({ label, ...GFCI_PLACES[edition] }), circuitWords.gfciNewLook(), [])
       : doesNotApply();
   },
 };

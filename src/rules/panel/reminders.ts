@@ -1,5 +1,6 @@
 import type { RuleId } from '../../standards/sections';
 import { panelWords as say } from '../../words/en/rulesPanel';
+import { protectionWords as protection } from '../../words/en/rulesProtection';
 import { serviceWords as service } from '../../words/en/rulesService';
 import { doesNotApply, type FactsInYear, type Rule, reminder } from '../rule';
 import { newIsService, theNewPanel } from './serviceReading';
@@ -49,6 +50,7 @@ export const reminders: readonly Rule[] = [
   duty('FIRE-STOP', say.fireStop, say.fireStopLook, theJob),
   duty('FREE-WIRE', say.freeWire, say.freeWireLook, theJob, hasBoxes),
   duty('EGC', say.egcJoint, say.egcJointLook, theJob, hasBoxes),
+  duty('AFCI-RECP', protection.afciRecp, protection.afciRecpLook, theJob),
   duty('BACKFED', service.backfed, service.backfedLook, theNewPanel, mayHaveMain),
   barrier,
 ];

@@ -18,7 +18,9 @@ export const wsDoor: Rule = {
       if (measuredIn === null && outcome === 'holds') return holds(say.wayHolds(), detail);
       if (measuredIn === null) return cannotBeTold(say.wayUnknown(), say.wayLook(), [], detail);
       const left = measuredIn - place.panel.size.width;
-      return left >= way.widthIn && outcome !== 'cannot be told'
+      const headroom = part(place, 'height').measuredIn;
+      const high = headroom === null || headroom >= way.heightIn;
+      return left >= way.widthIn && high && outcome !== 'cannot be told'
         ? holds(say.wayHolds(), { ...detail, measured: left })
         : cannotBeTold(say.wayTight({ left: inFeet(Math.max(0, left)) }), say.wayLook(), [], {
             ...detail,

@@ -99,8 +99,5 @@ export const circuitWords = {
   ungroundedUnknown: (v: { cable: string }) =>
     `Whether there is an equipment grounding conductor in ${v.cable}, which is lengthened, is not known.`,
 
-  gfciNew: (v: { label: string }) =>
-    `${v.label}: an outlet is added; where it goes decides whether it needs GFCI protection.`,
   gfciNewLook: () => 'Note the room and the distance to any sink of the added outlet.',
-  gfciOut: (v: { label: string }) => `${v.label} serves outdoors: keep any GFCI protection it has.`,
 } as const;

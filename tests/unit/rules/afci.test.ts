@@ -160,3 +160,40 @@ describe('entries and demands of a job', () => {
     expect(gfciAdded(changed(baseJob, bare), baseRuns)).toEqual([]);
   });
 });
+
+describe('what cures an extension that is too long', () => {
+  // The cable of circuit c-1 travels 60 in to the right along the wall to the new panel.
+  const remedies = (length: number, more: Partial<Parameters<typeof runsWith>[1]> = {}) =>
+    verdictOf(
+      factsOf(baseJob, { runs: runsWith('h-1', { codeLength: length, codeLengthWithTails: length, ...more }) }),
+      'AFCI-EXT',
+      'c-1',
+    )!.remedies;
+  test('the breaker in the plan, a device at the first receptacle with its work, or the panel so much nearer', () => {
+    const [breaker, device, nearer] = remedies(80.5);
+    expect(breaker!.say).toContain('plan and its price include it');
+    expect(device!.work.map((w) => w.item)).toEqual(['receptacle:5-20 AFCI']);
+    // 80-1/2 less 72 is 8-1/2: 9 whole inches, and 71-1/2 are left
+    expect(nearer!.say).toContain(`${formatFeetInches(9)} farther left`);
+    expect(nearer!.say).toContain(formatFeetInches(71.5));
+  });
+  test('as far as the cable runs along the wall, and no farther', () => {
+    expect(remedies(72 + 60)).toHaveLength(3);
+    expect(remedies(72 + 60 + 1 / 64)).toHaveLength(2);
+  });
+  test('no shift cures a new home run or an added outlet', () => {
+    expect(remedies(200, { way: 'new home run' })).toHaveLength(2);
+    const adds = verdictOf(factsOf(changed(baseJob, { '/circuits/0/addsOutlet': true })), 'AFCI-EXT', 'c-1')!;
+    expect(adds.remedies).toHaveLength(2);
+  });
+  test('2026 takes the first switch as well (one source)', () => {
+    const say = (edition: number) =>
+      verdictOf(
+        factsOf(changed(baseJob, { '/code/edition': edition }), { runs: runsWith('h-1', { codeLength: 90 }) }),
+        'AFCI-EXT',
+        'c-1',
+      )!.remedies[1]!.say;
+    expect(say(2023)).not.toContain('switch');
+    expect(say(2026)).toContain('receptacle or switch');
+  });
+});

@@ -14,6 +14,9 @@ export const EDITION_CHANGES: Readonly<Record<Step, Partial<Record<RuleId, strin
     'AFCI-EXT-17': '210.12(D): the 2017 text alone is silent on it',
     'SPD-SVC': '230.67 is new',
     EMDISC: '230.85 is new',
+    'GFCI-NEW': '210.8(A): every basement, finished or not',
+    'GFCI-OUT': '210.8(F) is new',
+    'GFCI-RECP': '210.8(A): range and dryer receptacles put in new',
     'SVC-SIX': '230.71(B): one service disconnect an enclosure',
     'DRYER-RANGE': '210.8(A): receptacles up to 250 V, without an ampere limit',
     'BOX-FILL': '314.16(B)(5): grounds beyond the fourth count a quarter each',
@@ -21,6 +24,7 @@ export const EDITION_CHANGES: Readonly<Record<Step, Partial<Record<RuleId, strin
   '2020 → 2023': {
     'AFCI-AREA': '210.12: 10 A circuits',
     'AFCI-EXT': '210.12: 10 A circuits',
+    'GFCI-NEW': '210.8(A): all kitchen receptacles',
     EMDISC: '230.85(C): replaced service equipment brings it',
     'OLD-3WIRE': '250.140(B): the bare neutral may be covered in the panel',
     SHEATH: '334.19 is new',
