@@ -1,3 +1,4 @@
+import { egcFor } from '../calculations/egc';
 import { type FeederAnswer, feederConductors } from '../calculations/feederConductors';
 import type { Worked } from '../calculations/types';
 import type { FeederPlan, Outcome } from '../facts/result';
@@ -122,7 +123,10 @@ export const feederFigures = (
   const worked: Worked[] = [];
   if (isKnown(job.code.edition)) {
     const checked = checkFeeder(job, option, cable, job.code.edition, load);
-    if (checked) worked.push({ id: 'feeder', value: checked.ampacity, unit: 'A', steps: checked.steps });
+    const ground =
+      isKnown(breaker) && isKnown(cable.size) ? egcFor(metal, breaker, cable.size, null, job.code.edition).steps : [];
+    if (checked)
+      worked.push({ id: 'feeder', value: checked.ampacity, unit: 'A', steps: [...checked.steps, ...ground] });
   }
   return {
     cable,

@@ -4,6 +4,7 @@ import type { RuleFacts, Verdict } from '../facts/ruling';
 import type { Job, Option } from '../job/schema';
 import { arrangePanel } from '../loads/arrangePanel';
 import { type Breaker, breakersOf } from '../loads/breakers';
+import { feederDrop } from '../loads/feederDrop';
 import { feederFigures } from '../loads/feederPlan';
 import { afciEntries } from '../rules/afci';
 import { gfciAdded } from '../rules/gfci';
@@ -40,7 +41,9 @@ export const settle = (job: Job, option: Option, answer: RoutingAnswer, stage: S
   const cable = answer.feeder.way === 'kept' ? job.feeder.cable : stage.newFeeder;
   const { way, why, legs, cutLength, outside, holes, supports, plates } = answer.feeder;
   const figures = feederFigures(job, option, cable, stage.load);
-  const feeder = { way, why, legs, cutLength, outside, holes, supports, plates, ...figures };
+  const drop = feederDrop(job, { way, legs, outside, cable }, stage.load);
+  const worked = [...figures.worked, ...drop];
+  const feeder = { way, why, legs, cutLength, outside, holes, supports, plates, ...figures, worked };
   const seen = (spds: number): RuleFacts => ({
     job,
     option,

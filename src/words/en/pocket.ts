@@ -1,6 +1,8 @@
 /** Pocket calculations on screen and on paper. */
 export const pocketWords = {
   title: 'Pocket calculations',
+  workedTitle: 'Load and feeder of this option',
+  workedNone: 'Not worked out: what is not known is listed below.',
   choose: 'Calculation',
   work: 'Work it out',
   print: 'Print it',

@@ -5,9 +5,10 @@ import { isKnown } from '../../../units/types';
 import { pocketWords as say } from '../../../words/en/pocket';
 import { screenWords } from '../../../words/en/screens';
 import parts from '../../parts/parts.module.css';
-import { useJob } from '../../selected';
+import { useJob, useSelected } from '../../selected';
 import { POCKET, POCKET_NAMES, UNASKED } from './all';
 import type { PocketField } from './fields';
+import { OptionWorked } from './OptionWorked';
 import { PocketAnswer } from './PocketAnswer';
 import { PocketInput } from './PocketInput';
 import { PocketPaper } from './PocketPaper';
@@ -42,6 +43,7 @@ export const Pocket = () => {
   const printed = useCallback(() => setPrinting(false), []);
   const id = useId();
   const job = useJob();
+  const selected = useSelected();
   const { edition } = job.code;
   const fields = POCKET[name].map((f) =>
     f.key === 'edition' && isKnown(edition) ? { ...f, start: String(edition) } : f,
@@ -53,69 +55,72 @@ export const Pocket = () => {
     setSaid(null);
   };
   return (
-    <section className={css.pocket}>
-      <h3>{say.title}</h3>
-      <form
-        className={css.form}
-        onSubmit={(event) => {
-          event.preventDefault();
-          setSaid(workOut(name, fields, own));
-        }}
-      >
-        <div className={css.tall}>
-          <label htmlFor={`${id}-name`}>{say.choose}</label>
-          <select
-            id={`${id}-name`}
-            value={name}
-            onChange={(e) => {
-              setName(e.target.value as CalcName);
-              setSaid(null);
-            }}
-          >
-            {POCKET_NAMES.map((n) => (
-              <option key={n} value={n}>
-                {say.names[n]}
-              </option>
-            ))}
-          </select>
-        </div>
-        {fields.map((f) => (
-          <PocketInput
-            key={`${name} ${f.key}`}
-            id={`${id}-${f.key}`}
-            field={f}
-            value={standing(f)}
-            onType={(value) => type(f.key, value)}
-          />
-        ))}
-        <button type="submit" className={parts.button}>
-          {say.work}
-        </button>
-      </form>
-      {said && 'fault' in said && (
-        <p role="alert" className={css.refusal}>
-          {said.fault}
-        </p>
-      )}
-      {said && 'answer' in said && (
-        <>
-          <div role="status" aria-label={say.answer}>
-            <PocketAnswer answer={said.answer} />
+    <>
+      {selected && <OptionWorked view={selected} />}
+      <section className={css.pocket}>
+        <h3>{say.title}</h3>
+        <form
+          className={css.form}
+          onSubmit={(event) => {
+            event.preventDefault();
+            setSaid(workOut(name, fields, own));
+          }}
+        >
+          <div className={css.tall}>
+            <label htmlFor={`${id}-name`}>{say.choose}</label>
+            <select
+              id={`${id}-name`}
+              value={name}
+              onChange={(e) => {
+                setName(e.target.value as CalcName);
+                setSaid(null);
+              }}
+            >
+              {POCKET_NAMES.map((n) => (
+                <option key={n} value={n}>
+                  {say.names[n]}
+                </option>
+              ))}
+            </select>
           </div>
-          <button type="button" className={parts.button} onClick={() => setPrinting(true)}>
-            {say.print}
-          </button>
-          {printing && (
-            <PocketPaper
-              title={say.names[name]}
-              job={job.title || screenWords.untitled}
-              given={fields.map((f) => [say.fields[f.label], asShown(f, standing(f))] as const)}
-              answer={said.answer}
-              onPrinted={printed}
+          {fields.map((f) => (
+            <PocketInput
+              key={`${name} ${f.key}`}
+              id={`${id}-${f.key}`}
+              field={f}
+              value={standing(f)}
+              onType={(value) => type(f.key, value)}
             />
-          )}
-        </>
-      )}
-    </section>
+          ))}
+          <button type="submit" className={parts.button}>
+            {say.work}
+          </button>
+        </form>
+        {said && 'fault' in said && (
+          <p role="alert" className={css.refusal}>
+            {said.fault}
+          </p>
+        )}
+        {said && 'answer' in said && (
+          <>
+            <div role="status" aria-label={say.answer}>
+              <PocketAnswer answer={said.answer} />
+            </div>
+            <button type="button" className={parts.button} onClick={() => setPrinting(true)}>
+              {say.print}
+            </button>
+            {printing && (
+              <PocketPaper
+                title={say.names[name]}
+                job={job.title || screenWords.untitled}
+                given={fields.map((f) => [say.fields[f.label], asShown(f, standing(f))] as const)}
+                answer={said.answer}
+                onPrinted={printed}
+              />
+            )}
+          </>
+        )}
+      </section>
+    </>
   );
 };
