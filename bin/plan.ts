@@ -10,6 +10,7 @@ import { planJob, proveJob } from '../src/plan/planJob';
 import type { Fault } from '../src/units/fault';
 import { formatDollars } from '../src/units/money';
 import { err, ok } from '../src/units/result';
+import { assumedWords as assumed } from '../src/words/en/assumed';
 import { planWords as say } from '../src/words/en/plan';
 import { mapLines, withMap } from './mapText';
 import { fault, jobFiles, readText } from './readText';
@@ -69,14 +70,20 @@ const row = (file: string, job: Job | null, output: Result | Fault): string[] =>
     String(tally.outageHours),
     String(tally.conductorsSpliced),
     String(tally.boxes),
-    String(tally.afciAdded),
+    `${tally.afciAdded}${plan.afciOpen > 0 ? ` + ${plan.afciOpen}?` : ''}`,
     String(tally.stops),
   ];
 };
 /** What one job's row cannot hold: the advice, and what the price of the option in the row waits for. */
 const spoken = ({ advice, plans }: Result): string[] => {
-  const missing = shown(plans, advice)?.price.missingSay ?? [];
-  return [advice.say, ...(missing.length > 0 ? ['', say.missingTitle, ...missing.map((text) => `- ${text}`)] : [])];
+  const price = shown(plans, advice)?.price;
+  const list = (title: string, texts: readonly string[]) =>
+    texts.length > 0 ? ['', title, ...texts.map((text) => `- ${text}`)] : [];
+  return [
+    advice.say,
+    ...list(say.missingTitle, price?.missingSay ?? []),
+    ...list(`${assumed.title}:`, price?.assumed.map((one) => one.say) ?? []),
+  ];
 };
 const table = (rows: readonly (readonly string[])[]): string => {
   const widths = COLUMNS.map((name, i) =>

@@ -145,6 +145,7 @@ export const planSchema = record({
       remedy: text.nullable(),
     }),
   ),
+  afciOpen: whole,
   findings: list(finding),
   doesNotApply: z.record(text, whole).readonly(),
   load: list(worked),
@@ -153,6 +154,7 @@ export const planSchema = record({
     complete: z.boolean(),
     missing: list(text),
     missingSay: list(text),
+    assumed: list(record({ id: text, say: text })),
     unverifiedShare: number,
     lines: list(line),
     alternates: list(

@@ -167,6 +167,8 @@ export interface Price {
   readonly missing: readonly string[];
   /** The same in plain words, one sentence an entry of `missing`, in its order. */
   readonly missingSay: readonly string[];
+  /** In the price though nobody told it: a field by JSON pointer, and how it was taken. */
+  readonly assumed: readonly { readonly id: string; readonly say: string }[];
   readonly unverifiedShare: number;
   readonly lines: readonly Line[];
   readonly alternates: readonly {
@@ -280,6 +282,8 @@ export interface Plan {
   /** `choices`: keep, extend, replace, compared; empty in a live plan and where there is no feeder. */
   readonly feeder: FeederPlan & { readonly choices: readonly FeederChoice[] };
   readonly afci: readonly AfciEntry[];
+  /** Circuits beyond `tally.afciAdded` that may gain it: the inspector decides, or it cannot be told. */
+  readonly afciOpen: number;
   readonly findings: readonly Finding[];
   readonly doesNotApply: Readonly<Record<string, number>>;
   readonly load: readonly Worked[];

@@ -16,6 +16,7 @@ import { prove, route } from '../routing/route';
 import { isSameQuestion } from '../routing/sameQuestion';
 import { compareText } from '../units/order';
 import { afciPriced, alternatesOf } from './alternates';
+import { assumedIn } from './assumed';
 import { electrodeMove } from './electrode';
 import { feederChoices } from './feederChoices';
 import { toFinding } from './findings';
@@ -27,7 +28,7 @@ import { isOldWiring } from './penalties';
 import { boughtSpaces, type RequiredWork, requiredWork } from './required';
 import { settle } from './settle';
 import { type Stage, stageOf } from './stages';
-import { tallyOf } from './tally';
+import { afciOpenIn, tallyOf } from './tally';
 
 /** A plan with what the job-wide lists are made of. */
 export interface Planned {
@@ -124,6 +125,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     rows: answer.rows,
     feeder: { ...facts.feeder, choices: feederChoices(stage, facts.feeder, answer.feeder) },
     afci,
+    afciOpen: afciOpenIn(afci),
     findings,
     doesNotApply,
     load: stage.load.worked,
@@ -142,6 +144,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
       complete: open.length === 0,
       missing: open.map((m) => m.id),
       missingSay: open.map((m) => m.say),
+      assumed: assumedIn(job, afci, verdicts, taken, facts.feeder),
     },
     time: time.plan,
     cuts,

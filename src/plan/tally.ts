@@ -3,6 +3,10 @@ import type { Tally } from '../job/schema';
 import type { TimeAnswer } from '../pricing/time';
 import type { PriceTotals } from '../pricing/totals';
 
+/** Circuits that may gain AFCI: the inspector decides, or it cannot be told. None is no answer where one of these is. */
+export const afciOpenIn = (afci: readonly AfciEntry[]): number =>
+  afci.filter((a) => a.required === 'inspector decides' || a.required === 'cannot be told').length;
+
 /** The six figures every sheet shows, and what they are counted from. Hours to a tenth. */
 export const tallyOf = (
   parts: {

@@ -1,5 +1,6 @@
 import type { Result } from '../facts/result';
 import { fieldSentence } from '../job/names';
+import { fromPointer, valueAt } from '../job/pointer';
 import type { Job } from '../job/schema';
 import { compareText } from '../units/order';
 import { unratedPaths } from './missing';
@@ -7,6 +8,9 @@ import type { Planned } from './planOption';
 
 const ROUTES = 'routes';
 const PRICE = 'price';
+
+/** A price may also take for granted what is told. */
+const isTold = (job: Job, path: string): boolean => valueAt(job, fromPointer(path) ?? []) !== 'unknown';
 
 /** What the survey leaves open and what waits for it: rules by id, the load, the routes, the price. One line a field, by path, and in words. */
 export const unknownsOf = (job: Job, planned: readonly Planned[]): Result['unknown'] => {
@@ -16,6 +20,7 @@ export const unknownsOf = (job: Job, planned: readonly Planned[]): Result['unkno
     for (const v of verdicts) for (const path of v.unknown) add(path, v.rule);
     for (const a of answer.assumed) add(a.path, ROUTES);
     for (const id of plan.price.missing) for (const path of unratedPaths(job, id)) add(path, PRICE);
+    for (const { id } of plan.price.assumed) if (!isTold(job, id)) add(id, PRICE);
   }
   return [...blocks]
     .map(([path, set]) => ({ path, say: fieldSentence(job, path), blocks: [...set].sort(compareText) }))

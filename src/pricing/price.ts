@@ -36,7 +36,7 @@ export interface PriceAsk {
   readonly packages?: readonly Package[];
 }
 /** A price without what is found out from more than its lines. */
-export type Priced = Omit<Price, 'missingSay' | 'unitChanges' | 'forgettingAfci' | 'quote'>;
+export type Priced = Omit<Price, 'missingSay' | 'assumed' | 'unitChanges' | 'forgettingAfci' | 'quote'>;
 
 const MOST_DRIVERS = 8;
 

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Plan } from '../facts/result';
 import { screenWords as say } from '../words/en/screens';
+import { AfciGain } from './parts/AfciGain';
 import { StopSign } from './parts/EffectMark';
 import { Figure } from './parts/Figure';
 import { dollars, thousands } from './parts/money';
@@ -94,7 +95,7 @@ export const TallyBlock = () => {
         )}
       </Row>
       <Row term={say.tally.afci} brief={say.tallyBrief.afci}>
-        {t ? <Figure path={at('afciAdded')}>{t.afciAdded}</Figure> : none}
+        {plan ? <AfciGain plan={plan} at={selected?.at ?? 0} /> : none}
       </Row>
       <Row
         stops={(t?.stops ?? 0) > 0}

@@ -480,6 +480,7 @@ export interface Plan {
     section: string;
     remedy: string | null;
   }[]; // one entry a circuit, every circuit
+  afciOpen: number; // entries of `afci` left to the inspector or not told
   findings: Finding[];
   doesNotApply: Record<string, number>;
   load: Worked[]; // doesNotApply: rule → number of subjects
@@ -487,6 +488,7 @@ export interface Plan {
   price: {
     complete: boolean;
     missing: string[];
+    assumed: { id: string; say: string }[]; // in the price though nobody told it: JSON pointer, and how it was taken
     missingSay: string[]; // missing: price book ids and JSON pointers; missingSay: one sentence for each, in its order
     unverifiedShare: number;
     lines: Line[];

@@ -1,5 +1,6 @@
 import { type KeyNote, keyNotes } from '../../drawings/keyNotes';
 import type { Plan } from '../../facts/result';
+import { assumedWords as assumed } from '../../words/en/assumed';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { EffectMark } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
@@ -38,6 +39,19 @@ export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: 
               <li key={plan.price.missing[i]}>
                 <span />
                 <Figure path={figurePath(at, `price/missingSay/${i}`)}>{sentence}</Figure>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {plan.price.assumed.length > 0 && (
+        <section>
+          <h3>{assumed.title}</h3>
+          <ul>
+            {plan.price.assumed.map((one, i) => (
+              <li key={`${one.id} ${one.say}`}>
+                <span />
+                <Figure path={figurePath(at, `price/assumed/${i}/say`)}>{one.say}</Figure>
               </li>
             ))}
           </ul>

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Plan } from '../../facts/result';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { screenWords } from '../../words/en/screens';
+import { AfciGain } from '../parts/AfciGain';
 import { Figure } from '../parts/Figure';
 import { dollars } from '../parts/money';
 import { figurePath, type OptionView, useJob } from '../selected';
@@ -55,7 +56,11 @@ export const TitleBlock = ({ view, plan }: { readonly view: OptionView; readonly
         main={<Figure path={at('conductorsSpliced')}>{tally.conductorsSpliced}</Figure>}
         note={say.inBoxes({ boxes: tally.boxes })}
       />
-      <Cell head={say.gainAfci} main={<Figure path={at('afciAdded')}>{tally.afciAdded}</Figure>} note={say.circuits} />
+      <Cell
+        head={say.gainAfci}
+        main={<AfciGain plan={plan} at={view.at} />}
+        note={plan.afciOpen > 0 ? screenWords.afciOpen : say.circuits}
+      />
       <Cell head={say.stops} main={<Figure path={at('stops')}>{tally.stops}</Figure>} note={say.stopsNote} />
       <i>5</i>
     </div>

@@ -26,5 +26,5 @@ export const noteTexts = (job: Job, plan: Plan): string[][] => {
         return [note.findings[0]?.finding.say, note.section, others && say.also({ names: others })].join(' ');
       }),
   );
-  return [...texts, [...plan.price.missingSay]];
+  return [...texts, [...plan.price.missingSay], plan.price.assumed.map((one) => one.say)];
 };

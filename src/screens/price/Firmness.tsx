@@ -1,4 +1,5 @@
 import type { Plan } from '../../facts/result';
+import { assumedWords as assumed } from '../../words/en/assumed';
 import { priceWords as say } from '../../words/en/price';
 import { Figure } from '../parts/Figure';
 import { figurePath, useJob } from '../selected';
@@ -22,6 +23,19 @@ export const Firmness = ({ plan, at }: { readonly plan: Plan; readonly at: numbe
             ))}
           </ul>
           <p className={css.note}>{say.missingNote}</p>
+        </section>
+      )}
+      {price.assumed.length > 0 && (
+        <section className={css.box}>
+          <h3>{assumed.title}</h3>
+          <ul className={css.assumed}>
+            {price.assumed.map((one, i) => (
+              <li key={`${one.id} ${one.say}`}>
+                <Figure path={path(`assumed/${i}/say`)}>{one.say}</Figure>
+              </li>
+            ))}
+          </ul>
+          <p className={css.note}>{assumed.note}</p>
         </section>
       )}
       <section className={css.box}>

@@ -1,6 +1,7 @@
 import type { Plan } from '../../facts/result';
 import { priceWords } from '../../words/en/price';
 import { screenWords as say } from '../../words/en/screens';
+import { AfciGain } from '../parts/AfciGain';
 import { StopSign } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
 import parts from '../parts/parts.module.css';
@@ -52,7 +53,7 @@ const Cells = ({ view, plan }: { readonly view: OptionView; readonly plan: Plan 
         <Figure path={at('boxes')}>{tally.boxes}</Figure>
       </td>
       <td className={css.number}>
-        <Figure path={at('afciAdded')}>{tally.afciAdded}</Figure> <small className={css.onlyNarrow}>AFCI</small>
+        <AfciGain plan={plan} at={view.at} /> <small className={css.onlyNarrow}>AFCI</small>
       </td>
       <td className={css.stopsCell}>
         <Stops plan={plan} at={view.at} />

@@ -139,6 +139,8 @@ export const screenWords = {
   in: 'in',
   boxes: (v: { count: number }) => (v.count === 1 ? 'box' : 'boxes'),
   notComplete: 'not complete',
+  afciOpen: 'cannot be told',
+  afciOpenBrief: '?',
   tally: {
     price: 'Price, range',
     labor: 'Labor',
