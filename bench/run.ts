@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { boxLines } from './boxes';
+import { cutLines } from './cuts';
 import { gridLines } from './grid';
 import { panelLines } from './panel';
 import { replanLines } from './replan';
@@ -13,6 +14,7 @@ const PARTS: Readonly<Record<string, () => Line[] | Promise<Line[]>>> = {
   B3: gridLines,
   'B4 B5 B7': replanLines,
   B8: boxLines,
+  B10: cutLines,
   B12: panelLines,
   B13: sameLines,
 };

@@ -13,6 +13,7 @@ import { browserTabs } from '../storage/tabs';
 import { workerLive } from '../workers/workerLive';
 import { workerMapper } from '../workers/workerMapper';
 import { workerPlanner } from '../workers/workerPlanner';
+import { workerRefiner } from '../workers/workerRefiner';
 import './tokens.css';
 import './base.css';
 import { DEMOS, demoText } from './demos';
@@ -21,6 +22,7 @@ import { askToKeep, keptHow } from './keptHow';
 import { hear, listen } from './lastWords';
 import { look, setLook } from './look';
 import { goOffline, onUpdate } from './offline';
+import { keepOwnText, ownText } from './ownTexts';
 import { ScenePane } from './ScenePane';
 import { remember, remembered } from './tab';
 
@@ -30,6 +32,7 @@ const store = createJobStore({
   planner: workerPlanner(),
   live: workerLive(),
   mapper: workerMapper(),
+  refiner: workerRefiner(),
   shelf,
   tabs: browserTabs(),
   clock: () => new Date().toISOString(),
@@ -47,6 +50,8 @@ const host: Host = {
   download,
   look,
   setLook,
+  ownText,
+  keepOwnText,
   newJobText: () => saveJob(blankJob({ id: crypto.randomUUID(), on: new Date().toISOString().slice(0, 10) })),
   keptHow,
   onUpdate: (ready) => onUpdate((load) => ready(() => void store.actions.keepNow().then(load))),
@@ -84,8 +89,15 @@ addEventListener('beforeunload', (event) => {
 
 /** A database that does not answer keeps nobody from the screens. */
 const LONGEST_START_MS = 4000;
+/** The job that was open. A browser that was killed may have forgotten which: then the one kept last. */
+const keyToOpen = async (): Promise<string | null> => {
+  const known = remembered();
+  if (known !== null) return known;
+  const kept = await shelf.list().catch(() => []); // said on the way in, where jobs are listed
+  return kept.find((entry) => entry.place === 'jobs')?.key ?? null;
+};
 const start = async (): Promise<void> => {
-  const key = remembered();
+  const key = await keyToOpen();
   if (key === null) return;
   await hear(key, shelf, newKey);
   if (store.getState().history === null) await store.actions.openKept(key);

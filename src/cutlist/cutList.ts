@@ -1,11 +1,13 @@
 import type { Cut, FeederPlan, Run } from '../facts/result';
+import type { Solve } from '../facts/routing';
 import type { Job, PriceBook } from '../job/schema';
 import type { Cable } from '../standards/cable';
 import { cableTrade } from '../standards/cableNames';
 import { dollarsToCents } from '../units/money';
 import { compareText } from '../units/order';
 import type { Id, In } from '../units/types';
-import type { Stock } from './model';
+import type { CutAsk, Stock } from './model';
+import { proveCut } from './proveCut';
 import { type CutAnswer, type NoCut, solveCut } from './solve';
 
 const INCHES_PER_FOOT = 12;
@@ -103,6 +105,19 @@ const byTheFoot = (
   return { cable, coils, cents: dollarsToCents(dollarsAFoot, boughtFeet), proof: proofOf(answer) };
 };
 
+const askOf = (ask: CutListAsk, cable: string, pieces: readonly Piece[]): CutAsk => ({
+  stocks: [...truckOf(ask.stock, cable), ...coilsIn(ask.book, cable)],
+  pieces: counted(pieces),
+  keepFrom: KEEP_FROM,
+  remnantShare: REMNANT_SHARE,
+});
+const fromCoils = (cable: string, pieces: readonly Piece[], answer: CutAnswer): Cut => ({
+  cable,
+  coils: named(answer, pieces, (stock) => stock.id !== 'truck'),
+  cents: dollarsToCents(answer.net),
+  proof: proofOf(answer),
+});
+
 /**
  * Every cable with its pieces, cut from coils and from what is in the truck. `cents` is what is paid less the worth of
  * usable remnants, which the search makes least. A cable neither sold nor in the truck has no entry: the price names it
@@ -113,22 +128,23 @@ export const cutList = (ask: CutListAsk): Cut[] =>
     .sort(([a], [b]) => compareText(a, b))
     .flatMap(([cable, pieces]): Cut[] => {
       const truck = truckOf(ask.stock, cable);
-      const answer = solveCut({
-        stocks: [...truck, ...coilsIn(ask.book, cable)],
-        pieces: counted(pieces),
-        keepFrom: KEEP_FROM,
-        remnantShare: REMNANT_SHARE,
-      });
-      if (typeof answer !== 'string')
-        return [
-          {
-            cable,
-            coils: named(answer, pieces, (stock) => stock.id !== 'truck'),
-            cents: dollarsToCents(answer.net),
-            proof: proofOf(answer),
-          },
-        ];
+      const answer = solveCut(askOf(ask, cable, pieces));
+      if (typeof answer !== 'string') return [fromCoils(cable, pieces, answer)];
       const foot = footOf(ask.book, cable);
       const cut = foot === null ? answer : byTheFoot(cable, pieces, truck, foot);
       return typeof cut === 'string' ? [] : [cut];
     });
+
+/** The same with what our own search left open put to the solver; the list itself where nothing is open. */
+export const proveCutList = async (ask: CutListAsk, cuts: readonly Cut[], solve: Solve): Promise<readonly Cut[]> => {
+  if (cuts.every((cut) => cut.proof.best)) return cuts;
+  const pieces = piecesOf(ask);
+  const out: Cut[] = [];
+  for (const cut of cuts) {
+    const cutAsk = askOf(ask, cut.cable, pieces.get(cut.cable) ?? []);
+    const own = cut.proof.best ? 'too long' : solveCut(cutAsk);
+    const proven = await proveCut(cutAsk, own, solve);
+    out.push(typeof proven === 'string' ? cut : fromCoils(cut.cable, pieces.get(cut.cable)!, proven));
+  }
+  return out;
+};

@@ -23,17 +23,22 @@ const SET_NODES = 60_000;
 const QUICK = { nodes: 40_000, nodesASet: 12_000 };
 const LONG = { nodes: 150_000, nodesASet: 60_000 };
 
-/**
- * The cheapest way to cut all pieces: bought less usable remnants. Coil sets are tried in order of the least they can
- * cost; the first that cannot beat the best packing found proves it.
- */
-export const solveCut = (ask: CutAsk): CutAnswer | NoCut => {
+/** The stocks longest first, and all of it in whole numbers. */
+export const prepared = (ask: CutAsk): { readonly order: readonly Stock[]; readonly whole: Whole } => {
   const order = ask.stocks
     .filter((stock) => stock.have !== 0)
     .map((stock, i) => ({ stock, i }))
     .sort((a, b) => b.stock.length - a.stock.length || a.stock.dollars - b.stock.dollars || a.i - b.i)
     .map(({ stock }) => stock);
-  const whole = toWhole(ask, order);
+  return { order, whole: toWhole(ask, order) };
+};
+
+/**
+ * The cheapest way to cut all pieces: bought less usable remnants. Coil sets are tried in order of the least they can
+ * cost; the first that cannot beat the best packing found proves it.
+ */
+export const solveCut = (ask: CutAsk): CutAnswer | NoCut => {
+  const { whole } = prepared(ask);
   if (whole.pieces.length === 0) return { used: [], outlay: 0, net: 0, bound: 0, proven: true };
   const longest = Math.max(...whole.stocks.map((stock) => stock.length));
   if (!(longest >= whole.pieces[0]!.length)) return 'too long';
@@ -56,7 +61,13 @@ export const solveCut = (ask: CutAsk): CutAnswer | NoCut => {
   const { best, net, unresolved } = found;
   if (!best) return Number.isFinite(unresolved) ? 'undecided' : 'too little';
   // Both searches bound the answer; the higher bound holds.
-  const bound = Math.min(net, Math.max(known, unresolved));
+  return answered(ask, best, Math.min(net, Math.max(known, unresolved)));
+};
+
+/** A packing in the lengths that were asked for; `bound` in hundredths of a cent. */
+export const answered = (ask: CutAsk, best: readonly Coil[], bound: number): CutAnswer => {
+  const { order, whole } = prepared(ask);
+  const net = netOf(whole, best);
   return {
     used: usedStocks(whole, order, ask, best),
     outlay: best.reduce((sum, { stock }) => sum + whole.stocks[stock]!.price, 0) / PER_DOLLAR,

@@ -29,6 +29,12 @@ export const cutListCsv = (plan: Plan, tagOf: (homeRun: Id) => string): string =
 
 export const orderCsv = (order: readonly OrderLine[]): string =>
   writeCsv([
-    [say.item, say.say, say.quantity, say.unit],
-    ...order.map((line) => [line.item, line.say, String(line.quantity), line.unit]),
+    [say.item, say.say, say.quantity, say.unit, say.leadDays],
+    ...order.map((line) => [
+      line.item,
+      line.say,
+      String(line.quantity),
+      line.unit,
+      line.leadDays === null ? '' : String(line.leadDays),
+    ]),
   ]);

@@ -6,8 +6,8 @@ export type OrderGroup = (typeof ORDER_GROUPS)[number];
 
 const FAMILIES: Readonly<Record<OrderGroup, RegExp>> = {
   panel:
-    /^(panel|main|service disconnect|finish|trim|electrode):|^(board|standoff|spd|ground bar|filler plate|handle tie)$/,
-  breakers: /^(breaker|feeder breaker):/,
+    /^(panel|main|service disconnect|finish|trim|electrode):|^(board|standoff|spd|hub|tidy board|ground bar|filler plate|handle tie)$/,
+  breakers: /^(breaker|feeder breaker|connected):/,
   cable: /^cable:/,
   boxes: /^(box|splice|connector):|^(splice can|knockout seal)$/,
   running: /^(sleeve|nipple|wireway):|^(staple|plate|running board|fire stop)$/,

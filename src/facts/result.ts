@@ -196,7 +196,12 @@ export interface Price {
   }[];
   readonly drivers: readonly { readonly id: Id; readonly say: string; readonly cents: Cents }[];
   /** What one more of a thing costs that nobody can see yet, overhead, profit and tax in it. Empty in a live plan. */
-  readonly unitChanges: readonly { readonly id: Id; readonly say: string; readonly unit: string; readonly cents: Cents }[];
+  readonly unitChanges: readonly {
+    readonly id: Id;
+    readonly say: string;
+    readonly unit: string;
+    readonly cents: Cents;
+  }[];
   /** AFCI that this price counts and a price that forgets it does not: breakers, landing, trouble allowance. */
   readonly forgettingAfci: { readonly circuits: number; readonly cents: Cents };
   readonly quote: Quote;
@@ -309,16 +314,16 @@ export interface Advice {
 export interface Comparison {
   readonly option: Id;
   readonly against: Id;
-  /** Likely cents of lines that differ, by what they are for; `cents` less `againstCents` is `differs`. */
+  /** Likely cents of lines that differ, by what they are for; `cents` less `againstCents` is `differsCents`. */
   readonly rows: readonly {
     readonly id: Id;
     readonly kind: Line['kind'];
     readonly say: string;
     readonly cents: Cents;
     readonly againstCents: Cents;
-    readonly differs: Cents;
+    readonly differsCents: Cents;
   }[];
-  readonly differs: Cents;
+  readonly differsCents: Cents;
   /** Prices at which the two would cost the same, everything else as it is: now, and then, in dollars. */
   readonly breakEvens: readonly {
     readonly id: Id;
@@ -346,6 +351,15 @@ export interface Place {
   readonly conductorsSpliced: number | null;
   /** Every cable spliced where it lies, or planned there; null where it is barred. */
   readonly grade: 'splices only' | 'live' | 'final' | null;
+}
+/** A small change to an option in place: where the panel hangs then, cables spared a joint, and what the price does. */
+export interface Refinement {
+  readonly id: 'flush tops' | 'shift' | 'upside down' | 'other face' | 'next bay';
+  readonly say: string;
+  readonly on: OnWall;
+  readonly upright: boolean;
+  readonly saves: number;
+  readonly cents: Cents;
 }
 export interface Result {
   readonly format: 'backboard-plan';

@@ -82,7 +82,7 @@ export const enclosureSchema = record({
   weatherproof: u(z.boolean()),
   finish: text,
   trim: text,
-  attached: list(record({ kind: text, answer: u(text) })),
+  attached: list(record({ kind: text, becomes: u(z.enum(['moves', 'ends'])), answer: u(text) })),
 });
 
 export const cableGroupSchema = record({
@@ -196,6 +196,12 @@ export const termsSchema = record({
   endsAt: z.number().min(0).max(24),
 });
 
+/** Lengths in the truck, by cable. */
+export const stockSchema = list(record({ cable: text, lengths: list(chosen.gt(0)) }));
+
+/** Measured, or not known: then those of an ordinary thing of its kind stand in for them. */
+const sizes = u(z.literal('measured'));
+
 export const openingSchema = record({
   id,
   kind: z.enum(['door', 'window', 'cased opening']),
@@ -203,6 +209,7 @@ export const openingSchema = record({
   on: onWall,
   width: positive,
   height: positive,
+  sizes,
   hinge: u(z.enum(['left', 'right']).nullable()),
   swings: u(z.enum(['front', 'back']).nullable()),
 });
@@ -235,6 +242,7 @@ export const obstacleSchema = record({
   corner: pt,
   turn: angle,
   size: sizeOf,
+  sizes,
   bottom: len,
   blocksCable: z.boolean(),
   blocksSpace: z.boolean(),
@@ -333,7 +341,7 @@ export const jobSchema = record({
   }),
   priceBook: z.union([priceBookSchema, z.literal('default')]),
   terms: termsSchema,
-  stock: list(record({ cable: text, lengths: list(chosen.gt(0)) })),
+  stock: stockSchema,
   alternates: list(record({ id, taken: z.boolean() })),
   answers: list(
     record({

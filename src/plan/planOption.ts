@@ -1,4 +1,4 @@
-import { cutList } from '../cutlist/cutList';
+import { type CutListAsk, cutList, proveCutList } from '../cutlist/cutList';
 import { type Need, orderList } from '../cutlist/order';
 import type { Grade, Plan, Price } from '../facts/result';
 import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
@@ -39,6 +39,8 @@ export interface Planned {
   /** What routing was asked and said without the solver, so that the same question is not searched twice. */
   readonly ask: RoutingAsk;
   readonly routed: RoutingAnswer;
+  /** What the cut list was asked. */
+  readonly cutAsk: CutListAsk;
 }
 
 /** Findings for a job with routes already chosen. Keeps the routes whatever the job now says. */
@@ -98,12 +100,13 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     alternates,
     packages: grade === 'live' ? [] : packagesOf(alternates),
   });
-  const cuts = cutList({
+  const cutAsk: CutListAsk = {
     runs: answer.runs,
     feeder: { cable: facts.feeder.cable, length: answer.feeder.cutLength, way: answer.feeder.way },
     book,
     stock: job.stock,
-  });
+  };
+  const cuts = cutList(cutAsk);
   const open = sortedMissing([
     ...missingItems(job, book, taken, priced.missing),
     ...missingFields(job, openMatters(job, option, verdicts)),
@@ -151,7 +154,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     order: orderList(needsOf(priced), cuts, book),
     proof: answer.proof,
   };
-  return { plan, verdicts, answer, facts, ask: stage.ask, routed };
+  return { plan, verdicts, answer, facts, ask: stage.ask, routed, cutAsk };
 };
 
 /** What the lines take of each material, one figure a material. */
@@ -189,5 +192,9 @@ export const planOption = (
 export const proveOption = async (job: Job, option: Option, solve: Solve): Promise<Planned> => {
   const stage = stageOf(job, option, 'final');
   const routed = route(stage.ask);
-  return finish(stage, routed, 'proven', await prove(stage.ask, routed, solve));
+  const planned = finish(stage, routed, 'proven', await prove(stage.ask, routed, solve));
+  const cuts = await proveCutList(planned.cutAsk, planned.plan.cuts, solve);
+  if (cuts === planned.plan.cuts) return planned;
+  const order = orderList(needsOf(planned.plan.price), cuts, stage.book);
+  return { ...planned, plan: { ...planned.plan, cuts, order } };
 };

@@ -18,7 +18,6 @@ const CHANGES: Readonly<Record<keyof typeof say, readonly [unit: string, work: r
     'cable',
     [piece('splice'), piece('pull'), piece('pull ft', 8), piece('cable:12/2 NM', 8), piece('connector:1/2', 2)],
   ],
-  'shared neutral found': ['pair', [piece('breaker:2p 20 AFCI'), piece('breaker:1p 20 AFCI', -2)]],
   'circuit gains AFCI': ['circuit', [piece('breaker:1p 20 AFCI'), piece('breaker:1p 20', -1), piece('AFCI trouble')]],
   'hole more': ['hole', [piece('hole')]],
   'drywall strip': ['ft', [piece('patch')]],

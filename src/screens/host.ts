@@ -38,6 +38,9 @@ export interface KeptHow {
   readonly ofBytes: number | null;
 }
 
+/** Dated price books; lengths of cable in the truck. */
+export type OwnName = 'books' | 'truck';
+
 export interface Host {
   readonly demos: readonly Demo[];
   /** The text of a demo job file. */
@@ -46,6 +49,10 @@ export interface Host {
   readonly download: (fileName: string, text: string) => void;
   readonly look: () => Look;
   readonly setLook: (look: Partial<Look>) => void;
+  /** What is the contractor's and no job's: kept on this machine under a name; null where there is none. */
+  readonly ownText: (name: OwnName) => string | null;
+  /** False where the machine has no room for it. */
+  readonly keepOwnText: (name: OwnName, text: string) => boolean;
   /** The text of a new, empty job file. */
   readonly newJobText: () => string;
   readonly keptHow: () => Promise<KeptHow>;

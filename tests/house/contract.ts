@@ -94,7 +94,7 @@ export interface Enclosure {
   weatherproof: U<boolean>;
   finish: string;
   trim: string;
-  attached: { kind: string; answer: U<string> }[];
+  attached: { kind: string; becomes: U<'moves' | 'ends'>; answer: U<string> }[];
 } // topHandle = center of the highest handle, in its highest position, above the can's bottom
 export interface CableGroup {
   id: Id;
@@ -577,8 +577,8 @@ export interface Result {
   comparisons: {
     option: Id;
     against: Id;
-    rows: { id: Id; kind: Line['kind']; say: string; cents: Cents; againstCents: Cents; differs: Cents }[];
-    differs: Cents;
+    rows: { id: Id; kind: Line['kind']; say: string; cents: Cents; againstCents: Cents; differsCents: Cents }[];
+    differsCents: Cents;
     breakEvens: { id: Id; say: string; unit: string; now: number; at: number }[];
   }[];
 } // places: only with --map; one entry a wall face, left and height

@@ -1,5 +1,6 @@
 import { cutListCsv, orderCsv } from '../../documents/cutListCsv';
 import { closeoutWords as say } from '../../words/en/closeout';
+import { Cautions } from '../parts/Cautions';
 import { homeRunTag } from '../parts/names';
 import parts from '../parts/parts.module.css';
 import { InTools, InViews } from '../Slots';
@@ -14,6 +15,7 @@ import { Papers } from './Papers';
 import css from './papers.module.css';
 import { RunsTable } from './RunsTable';
 import { Tasks } from './Tasks';
+import { Truck } from './Truck';
 
 const PARTS = ['crew', 'cuts', 'boxes', 'directory'] as const;
 
@@ -55,6 +57,9 @@ export const CloseoutSheet = () => {
         {part === 'crew' && (
           <>
             <Tasks plan={plan} at={selected.at} />
+            <div className={css.cautioned}>
+              <Cautions at="crew" />
+            </div>
             <RunsTable plan={plan} at={selected.at} ticks={false} />
           </>
         )}
@@ -82,7 +87,10 @@ export const CloseoutSheet = () => {
               </button>
             </div>
             <div className={css.pair}>
-              <CutList plan={plan} at={selected.at} />
+              <div>
+                <CutList plan={plan} at={selected.at} />
+                <Truck plan={plan} />
+              </div>
               <OrderTable plan={plan} at={selected.at} />
             </div>
           </>

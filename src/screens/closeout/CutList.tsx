@@ -73,6 +73,7 @@ export const CutList = ({ plan, at }: { readonly plan: Plan; readonly at: number
                 <Figure path={path(`coils/${k}/left`)}>
                   <Length inches={coil.left} />
                 </Figure>
+                {coil.kept && <small> {say.toTruck}</small>}
               </td>
               {k === 0 && (
                 <td className={css.right} rowSpan={cut.coils.length}>

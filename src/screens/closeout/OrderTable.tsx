@@ -31,7 +31,15 @@ export const OrderTable = ({ plan, at }: { readonly plan: Plan; readonly at: num
             </tr>
             {lines.map(({ line, at: i }) => (
               <tr key={line.item}>
-                <th scope="row">{line.say}</th>
+                <th scope="row">
+                  {line.say}
+                  {line.leadDays !== null && (
+                    <small className={css.lead}>
+                      {say.leadBefore} <Figure path={figurePath(at, `order/${i}/leadDays`)}>{line.leadDays}</Figure>{' '}
+                      {say.leadAfter}
+                    </small>
+                  )}
+                </th>
                 <td className={css.strong}>
                   <Figure path={figurePath(at, `order/${i}/quantity`)}>{line.quantity}</Figure>
                 </td>

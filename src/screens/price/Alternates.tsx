@@ -1,35 +1,19 @@
 import type { Plan } from '../../facts/result';
-import type { Edit } from '../../job/edit';
-import type { Job } from '../../job/schema';
-import { priceWords as say } from '../../words/en/price';
+import { pricePartWords, priceWords as say } from '../../words/en/price';
+import { screenWords } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { dollars } from '../parts/money';
 import parts from '../parts/parts.module.css';
 import { figurePath, useJob } from '../selected';
 import { useActions } from '../session';
 import css from './drivers.module.css';
+import { choose, isTaken } from './takeAlternates';
 
 type Alternate = Plan['price']['alternates'][number];
 
-/** An alternate taken or left, as one step that undo names. */
-const choose = (job: Job, { id, say: name }: Alternate, taken: boolean): Edit => {
-  const known = job.alternates.some((a) => a.id === id);
-  const value = known
-    ? job.alternates.map((a) => (a.id === id ? { ...a, taken } : a))
-    : [...job.alternates, { id, taken }];
-  return {
-    edit: 'set values',
-    name: taken ? say.take({ name }) : say.leave({ name }),
-    values: [{ path: '/alternates', value }],
-  };
-};
-
-/** As the job has it now, before the planner has followed; what the job does not say is as planned. */
-const isTaken = (job: Job, { id, required, taken }: Alternate): boolean =>
-  required || (job.alternates.find((a) => a.id === id)?.taken ?? taken);
-
 const saidOf = (plan: Plan, { required, rule }: Alternate, taken: boolean): string => {
-  const section = plan.findings.find((f) => f.rule === rule)?.section ?? '';
+  const asked = plan.findings.find((f) => f.rule === rule);
+  const section = asked ? screenWords.cited(asked) : '';
   if (required) return say.required({ section });
   if (rule !== null)
     return say.ifAsked({ circuits: plan.afci.filter((a) => a.required === 'inspector decides').length });
@@ -52,10 +36,14 @@ export const Alternates = ({ plan, at }: { readonly plan: Plan; readonly at: num
                 type="checkbox"
                 checked={isTaken(job, alternate)}
                 disabled={alternate.required}
-                onChange={(e) => edit(choose(job, alternate, e.target.checked))}
+                onChange={({ target: { checked } }) =>
+                  edit(choose(job, alternate.id, checked, (checked ? say.take : say.leave)({ name: alternate.say })))
+                }
               />
               <span>
                 {alternate.say} <small>{saidOf(plan, alternate, isTaken(job, alternate))}</small>
+                {alternate.spaces !== 0 && <small> · {pricePartWords.spaces(alternate)}</small>}
+                {alternate.hours !== 0 && !alternate.required && <small> · {pricePartWords.hours(alternate)}</small>}
               </span>
             </label>
             {alternate.required ? (

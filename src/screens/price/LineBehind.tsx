@@ -1,5 +1,6 @@
 import type { Line, Plan } from '../../facts/result';
 import { priceWords as say } from '../../words/en/price';
+import { screenWords } from '../../words/en/screens';
 import { Field } from '../parts/Field';
 import { Figure } from '../parts/Figure';
 import { dollars } from '../parts/money';
@@ -42,7 +43,7 @@ export const LineBehind = ({ plan, at, line }: Props) => {
       {isCable(line) && <p>{say.usedNote}</p>}
       {asked && (
         <p>
-          <b>{say.becauseTitle}.</b> {say.because({ section: asked.section, say: asked.say })}
+          <b>{say.becauseTitle}.</b> {say.because({ section: screenWords.cited(asked), say: asked.say })}
         </p>
       )}
       <p className={css.count}>

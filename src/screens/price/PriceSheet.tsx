@@ -1,52 +1,54 @@
-import { useState } from 'react';
-import { screenWords as say } from '../../words/en/screens';
-import { AfterNotes } from '../SheetFrame';
-import { InColumn } from '../Slots';
-import { useSelected } from '../selected';
-import { useWide } from '../survey/useWide';
+import { pricePartWords as say } from '../../words/en/price';
+import parts from '../parts/parts.module.css';
+import { InTools } from '../Slots';
+import { goToSheet, useSheetPart } from '../sheetHash';
 import { AdviceStrip } from './AdviceStrip';
-import { Alternates } from './Alternates';
-import { Drivers } from './Drivers';
-import { Firmness } from './Firmness';
-import { LineBehind } from './LineBehind';
-import { LinesTable } from './LinesTable';
-import css from './lines.module.css';
+import { BookPart } from './BookPart';
+import { ComparePart } from './ComparePart';
+import { DayPart } from './DayPart';
+import { NewerBook } from './NewerBook';
+import { OptionsPart } from './OptionsPart';
 import { OptionsTable } from './OptionsTable';
+import { RangePart } from './RangePart';
 
-/** Options side by side, what is advised, and all that is behind the selected option's price. */
+const PARTS = ['options', 'range', 'compare', 'day', 'book'] as const;
+type Part = (typeof PARTS)[number];
+const SHOWS: Readonly<Record<Part, () => React.ReactNode>> = {
+  options: OptionsPart,
+  range: RangePart,
+  compare: ComparePart,
+  day: DayPart,
+  book: BookPart,
+};
+
+/** Options side by side, what is advised, and one part of all that is behind the selected option's price. */
 export const PriceSheet = () => {
-  const selected = useSelected();
-  const [line, setLine] = useState<string | null>(null);
-  const wide = useWide();
-  const plan = selected?.plan;
-  const picked = plan?.price.lines.find((l) => l.id === line);
-  const behind = selected && plan && picked && <LineBehind plan={plan} at={selected.at} line={picked} />;
+  const at = useSheetPart();
+  const part = PARTS.find((p) => p === at) ?? 'options';
+  const Shown = SHOWS[part];
   return (
     <>
-      <OptionsTable />
-      <AdviceStrip />
-      {selected && plan && (
+      <InTools>
+        {PARTS.map((name) => (
+          <button
+            key={name}
+            type="button"
+            className={parts.tool}
+            aria-pressed={name === part}
+            onClick={() => goToSheet('price', name === 'options' ? '' : name)}
+          >
+            {say.parts[name]}
+          </button>
+        ))}
+      </InTools>
+      {part !== 'book' && (
         <>
-          {wide && behind && <InColumn>{behind}</InColumn>}
-          <AfterNotes label={say.linesBehind}>
-            <div className={css.pair}>
-              <LinesTable
-                plan={plan}
-                at={selected.at}
-                letter={selected.letter}
-                open={line}
-                onOpen={setLine}
-                behind={wide ? null : behind}
-              />
-              <div>
-                <Firmness plan={plan} at={selected.at} />
-                <Alternates plan={plan} at={selected.at} />
-                <Drivers plan={plan} at={selected.at} />
-              </div>
-            </div>
-          </AfterNotes>
+          <OptionsTable />
+          {part === 'options' && <AdviceStrip />}
+          <NewerBook />
         </>
       )}
+      <Shown />
     </>
   );
 };

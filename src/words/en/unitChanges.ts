@@ -3,7 +3,6 @@ export const unitWords = {
   'untraced circuit': 'a circuit that nobody knows, traced and tagged',
   'hidden splice': 'a splice found hidden, put into a box that can be reached',
   'cable too short': 'a cable that proves too short, spliced with 8 ft of new cable',
-  'shared neutral found': 'a shared neutral that was not seen, under one two-pole AFCI breaker',
   'circuit gains AFCI': 'a circuit that comes to pass 6 ft and gains AFCI',
   'hole more': 'a hole through wood',
   'drywall strip': 'drywall opened and closed',
