@@ -7,6 +7,7 @@ import {
   TAPE_BAND_IN,
 } from '../standards/editionsAfci';
 import { sectionOf } from '../standards/sections';
+import { cited } from '../standards/source';
 import { EDITIONS, type Edition, type In, isKnown, type U } from '../units/types';
 import { circuitWords as say } from '../words/en/rulesCircuit';
 import type { CalcInput, Worked } from './types';
@@ -74,8 +75,9 @@ const byWork = (q: AfciQuestion, edition: Edition): { required: AfciRequired; co
 };
 
 const judgeIn = (q: AfciQuestion, edition: Edition): AfciJudgement => {
-  const section = sectionOf(RULE, edition).section;
-  const areaSection = sectionOf('AFCI-AREA', edition).section;
+  const clause = sectionOf(RULE, edition);
+  const section = cited(clause);
+  const areaSection = cited(sectionOf('AFCI-AREA', edition));
   const limit = AFCI_EXEMPT_IN[edition];
   const inScope = scope(q, edition);
   const relief = q.amendments.afciOnPanelReplacement === 'none' && !q.addsOutlet;
@@ -106,7 +108,7 @@ const judgeIn = (q: AfciQuestion, edition: Edition): AfciJudgement => {
     { say: say.afciLimit, value: limit, unit: 'in', section },
     { say: say.afciResult, value: required, unit: '', section },
   ];
-  return { required, inScope, tapeIt, section, steps };
+  return { required, inScope, tapeIt, section: clause.section, steps };
 };
 
 /**
@@ -124,20 +126,21 @@ export const judgeAfci = (q: AfciQuestion): AfciJudgement => {
   };
   const required = common((a) => a.required) ?? 'cannot be told';
   const { section } = sectionOf(RULE, 'unknown');
+  const stepSection = cited(sectionOf(RULE, 'unknown'));
   return {
     required,
     inScope: common((a) => a.inScope) ?? 'cannot be told',
     tapeIt: answers.some((a) => a.tapeIt),
     section,
     steps: [
-      ...answers[0]!.steps.slice(0, -1).map((step) => ({ ...step, section })),
+      ...answers[0]!.steps.slice(0, -1).map((step) => ({ ...step, section: stepSection })),
       {
         say: say.afciEditions,
         value: answers.map((a, i) => `${EDITIONS[i]}: ${a.required}`).join('; '),
         unit: '',
-        section,
+        section: stepSection,
       },
-      { say: say.afciResult, value: required, unit: '', section },
+      { say: say.afciResult, value: required, unit: '', section: stepSection },
     ],
   };
 };

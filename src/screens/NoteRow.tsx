@@ -1,4 +1,5 @@
 import { type KeyNote, remedyCents } from '../drawings/keyNotes';
+import { quotedSays } from '../words/en/questions';
 import { screenWords as say } from '../words/en/screens';
 import css from './column.module.css';
 import { EffectMark } from './parts/EffectMark';
@@ -6,6 +7,7 @@ import { Figure } from './parts/Figure';
 import { Measured } from './parts/Measured';
 import { dollars } from './parts/money';
 import parts from './parts/parts.module.css';
+import { Standing } from './parts/Standing';
 import { TermsOf } from './parts/Term';
 import { figurePath } from './selected';
 import { useActions, useJobState } from './session';
@@ -41,7 +43,7 @@ export const NoteRow = ({ note, at }: Props) => {
         <small className={css.meta}>
           {many && <>{say.andMore({ count: note.findings.length - 1 })} · </>}
           {say.effect[note.effect]} · <Figure path={path(first.at, 'section')}>{note.section}</Figure>
-          {first.finding.standing !== 'confirmed' && <> · {say.standing[first.finding.standing]}</>}
+          <Standing of={first.finding} />
         </small>
         {on && (
           <div className={css.detail}>
@@ -59,7 +61,8 @@ export const NoteRow = ({ note, at }: Props) => {
                   </p>
                 )}
                 {finding.look !== null && <p className={css.look}>{say.look({ look: finding.look })}</p>}
-                {finding.amendment !== null && <p>{say.amended({ amendment: finding.amendment })}</p>}
+                {finding.split !== null && <p>{say.split({ sides: finding.split })}</p>}
+                {finding.amendment !== null && <p>{say.amended({ amendment: quotedSays(finding.amendment) })}</p>}
                 {finding.remedies.map((remedy, k) => (
                   <p key={remedy.say} className={css.remedy}>
                     <Figure path={path(i, `remedies/${k}/say`)}>{remedy.say}</Figure>

@@ -44,7 +44,7 @@ export const nec = (
 };
 
 /** A section as it is printed beside a step: what no book was read for, or is from memory, is said to be. */
-export const cited = ({ section, standing }: Source): string =>
+export const cited = ({ section, standing }: Pick<Source, 'section' | 'standing'>): string =>
   standing === 'unverified' || standing === 'memory'
     ? `${section} (${standing === 'memory' ? 'from memory' : 'unverified'})`
     : section;

@@ -1,6 +1,7 @@
 import type { Plan, Proof } from '../../facts/result';
 import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
+import { Standing } from '../parts/Standing';
 import css from '../parts/table.module.css';
 import { figurePath } from '../selected';
 import { useJobState } from '../session';
@@ -48,7 +49,10 @@ export const Checked = ({ plan, at }: { readonly plan: Plan; readonly at: number
           {holds.map(({ finding, i }) => (
             <li key={`${finding.rule} ${finding.subject}`}>
               <b>{finding.rule}</b> <Figure path={figurePath(at, `findings/${i}/say`)}>{finding.say}</Figure>{' '}
-              <small>{finding.section}</small>
+              <small>
+                {finding.section}
+                <Standing of={finding} />
+              </small>
             </li>
           ))}
         </ul>

@@ -1,6 +1,7 @@
 import type { KeyNote } from '../../drawings/keyNotes';
 import { RULE_IDS } from '../../standards/sections';
 import { checkWords as say } from '../../words/en/check';
+import { quotedSays } from '../../words/en/questions';
 import { screenWords } from '../../words/en/screens';
 import { EffectMark } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
@@ -8,6 +9,7 @@ import { Measured } from '../parts/Measured';
 import { dollars } from '../parts/money';
 import { thingName } from '../parts/names';
 import parts from '../parts/parts.module.css';
+import { Standing } from '../parts/Standing';
 import { figurePath, type OptionView, useJob } from '../selected';
 import { useActions } from '../session';
 import { Confirm } from './Confirm';
@@ -57,13 +59,15 @@ export const FindingDetail = ({ selected, note, notes }: Props) => {
             <p className={css.facts}>
               {thingName(job, finding.subject)} · {say.outcome[finding.outcome]} ·{' '}
               <Figure path={`${path}/section`}>{finding.section}</Figure>
+              <Standing of={finding} />
             </p>
             {(finding.measured !== null || finding.required !== null) && (
               <p className={css.measured}>
                 <Measured finding={finding} path={path} />
               </p>
             )}
-            {finding.amendment !== null && <p>{screenWords.amended({ amendment: finding.amendment })}</p>}
+            {finding.split !== null && <p>{screenWords.split({ sides: finding.split })}</p>}
+            {finding.amendment !== null && <p>{screenWords.amended({ amendment: quotedSays(finding.amendment) })}</p>}
             {finding.look !== null && (
               <p className={css.look}>
                 <b>{say.lookTitle}</b> {finding.look}

@@ -2,8 +2,10 @@ import { type KeyNote, keyNotes } from '../../drawings/keyNotes';
 import type { Plan } from '../../facts/result';
 import { assumedWords as assumed } from '../../words/en/assumed';
 import { closeoutWords as say } from '../../words/en/closeout';
+import { Cautions } from '../parts/Cautions';
 import { EffectMark } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
+import { Standing } from '../parts/Standing';
 import { figurePath, useJob } from '../selected';
 import { useJobState } from '../session';
 import { othersOf, SHOWN } from './noteTexts';
@@ -31,6 +33,7 @@ export const PaperFindings = ({ plan, at }: { readonly plan: Plan; readonly at: 
           </section>
         );
       })}
+      <Cautions at="owner" />
       {plan.price.missingSay.length > 0 && (
         <section>
           <h3>{say.missingTitle}</h3>
@@ -74,7 +77,10 @@ const NoteLine = ({ note, at }: { readonly note: KeyNote; readonly at: number })
       <EffectMark effect={note.effect} number={note.number} size={22} />
       <span>
         <Figure path={figurePath(at, `findings/${first.at}/say`)}>{first.finding.say}</Figure>{' '}
-        <small>{note.section}</small>
+        <small>
+          {note.section}
+          <Standing of={first.finding} />
+        </small>
         {names !== '' && <small> {say.also({ names })}</small>}
       </span>
     </li>

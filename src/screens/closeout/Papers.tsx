@@ -1,5 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import { createPortal } from 'react-dom';
+import { questionRows } from '../../documents/questionSheet';
 import { drawingHeights } from '../../documents/summaryRoom';
 import { wallPart } from '../../documents/wallPart';
 import { planDrawing } from '../../drawings/planDrawing';
@@ -7,8 +8,10 @@ import { wallDrawing } from '../../drawings/wallDrawing';
 import type { Plan } from '../../facts/result';
 import { closeoutWords as say } from '../../words/en/closeout';
 import { screenWords } from '../../words/en/screens';
+import { QuestionTable } from '../check/QuestionTable';
 import { projectionOf } from '../drawing/projection';
 import { PaintDrawing } from '../layout/PaintDrawing';
+import { Cautions } from '../parts/Cautions';
 import { FeederWay } from '../parts/FeederWay';
 import { wallName } from '../parts/names';
 import { type OptionView, useJob, useStale } from '../selected';
@@ -18,6 +21,7 @@ import { DirectoryTable } from './DirectoryTable';
 import { noteTexts } from './noteTexts';
 import { OrderTable } from './OrderTable';
 import { PaperFindings } from './PaperFindings';
+import { PricePaper } from './PricePaper';
 import css from './paper.module.css';
 import { Records } from './Records';
 import { RunsTable } from './RunsTable';
@@ -39,6 +43,7 @@ interface Props {
  */
 export const Papers = ({ view, plan }: Props) => {
   const { at } = view;
+  const job = useJob();
   const papers: readonly (readonly [title: string, content: ReactNode])[] = [
     [
       say.summary,
@@ -53,6 +58,9 @@ export const Papers = ({ view, plan }: Props) => {
       <>
         <p className={css.lead}>{say.people({ hours: plan.tally.crewHours, outage: plan.tally.outageHours })}</p>
         <Tasks plan={plan} at={at} />
+        <div className={css.cautioned}>
+          <Cautions at="crew" />
+        </div>
         <RunsTable plan={plan} at={at} ticks />
         <p className={css.lead}>
           <FeederWay plan={plan} at={at} />
@@ -71,6 +79,8 @@ export const Papers = ({ view, plan }: Props) => {
     ],
     [say.boxSheet, <BoxTable key="boxes" plan={plan} at={at} />],
     [say.directorySheet, <DirectoryTable key="directory" plan={plan} at={at} />],
+    [say.priceSheet, <PricePaper key="price" plan={plan} at={at} />],
+    [say.questionSheet, <QuestionTable key="questions" rows={questionRows(job, plan.findings)} />],
   ];
   return createPortal(
     <div className={`${css.papers} print-paper`}>

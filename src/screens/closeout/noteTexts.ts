@@ -1,7 +1,9 @@
+import { cautionsAt } from '../../documents/cautions';
 import { type KeyNote, keyNotes } from '../../drawings/keyNotes';
 import type { Effect, Plan } from '../../facts/result';
 import type { Job } from '../../job/schema';
 import { closeoutWords as say } from '../../words/en/closeout';
+import { screenWords } from '../../words/en/screens';
 import { thingName } from '../parts/names';
 
 /** What the summary tells of the findings, under which heads. */
@@ -23,8 +25,14 @@ export const noteTexts = (job: Job, plan: Plan): string[][] => {
       .filter((note) => note.effect === effect)
       .map((note) => {
         const others = othersOf(job, note);
-        return [note.findings[0]?.finding.say, note.section, others && say.also({ names: others })].join(' ');
+        const first = note.findings[0]?.finding;
+        return [
+          first?.say,
+          first ? screenWords.cited(first) : note.section,
+          others && say.also({ names: others }),
+        ].join(' ');
       }),
   );
-  return [...texts, [...plan.price.missingSay], plan.price.assumed.map((one) => one.say)];
+  const cautions = cautionsAt(job, 'owner').map((c) => `${c.say} ${screenWords.cited(c.source)}`);
+  return [...texts, cautions, [...plan.price.missingSay], plan.price.assumed.map((one) => one.say)];
 };

@@ -1,3 +1,4 @@
+import { Cautions } from '../parts/Cautions';
 import { InColumn } from '../Slots';
 import { useJob } from '../selected';
 import { DrawRail } from './DrawRail';
@@ -36,6 +37,9 @@ const RoomSheet = () => {
           {!wide && (sheet.now.selected !== null || sheet.now.tool === 'select') && <SelectedThing />}
           <ThingList />
           <Unknowns />
+          <div className={css.cautions}>
+            <Cautions at="survey" />
+          </div>
         </div>
       </div>
       {wide && (

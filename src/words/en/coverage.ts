@@ -3,7 +3,6 @@ export const coverageWords = {
   title: 'What is checked, and what is not',
   lead: 'Every rule this program knows, with its section in each code year and how firm that is. Requirements are in our own words; the adopted code book and local amendments always win. No 2026 book was read: all its numbers are unverified. A rule that is not checked is named with the reason, never passed in silence.',
   open: 'What is checked: all rules by code year',
-  back: 'Back to the findings',
   columns: {
     rule: 'Rule',
     asks: 'What it asks for',
@@ -26,6 +25,8 @@ export const coverageWords = {
   },
   statusShort: { judged: 'judged', reminder: 'reminder', 'not covered': 'not checked' },
   none: 'not asked for',
+  opening: 'Opening the list of rules…',
+  readIn: (v: { source: string }) => `Read in: ${v.source}.`,
   standing: {
     confirmed: 'confirmed by two or more sources',
     'one source': 'one source',

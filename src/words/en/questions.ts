@@ -15,6 +15,8 @@ const YES_NO = { yes: 'yes', no: 'no' } as const;
 export const questionWords = {
   title: 'Questions for the inspector',
   lead: 'Asked once before the bid, of the building department. What is answered here changes the findings, and each finding it changes says so. What is not answered stays as the code year has it, or is left to verify.',
+  question: 'Question',
+  print: 'Print the sheet',
   by: 'Answered by',
   on: 'On',
   note: 'Note',
@@ -25,7 +27,6 @@ export const questionWords = {
   saidBy: (v: { by: string; on: string }) => `${v.by}, ${v.on}`,
   nobody: 'set without a name',
   whoMissing: 'Write down who answered: the name stands behind every answer. The answer waits until then.',
-  takeBack: 'Take it back',
   waits: (v: { count: number }) =>
     v.count === 1 ? 'One open finding turns on it.' : `${v.count} open findings turn on it.`,
   changes: (v: { count: number }) =>

@@ -5,6 +5,12 @@ const percent = (share: number): string => {
   return p < 10 ? p.toFixed(1) : String(Math.round(p));
 };
 
+const standing = {
+  'one source': 'one source',
+  memory: 'section from memory',
+  unverified: 'section unverified',
+} as const;
+
 export const screenWords = {
   // the sheet
   jobs: 'Jobs',
@@ -126,9 +132,13 @@ export const screenWords = {
   andMore: (v: { count: number }) => `and ${v.count} more`,
   found: 'found',
   ruleFigure: 'rule',
-  standing: { 'one source': 'one source', memory: 'section from memory', unverified: 'section unverified' },
+  standing,
+  /** A section with how firm it is, where that is less than confirmed. */
+  cited: (v: { section: string; standing: 'confirmed' | 'one source' | 'memory' | 'unverified' }): string =>
+    v.standing === 'confirmed' || v.section === '' ? v.section : `${v.section} (${standing[v.standing]})`,
   look: (v: { look: string }) => `On site: ${v.look}`,
   amended: (v: { amendment: string }) => `By local answer: ${v.amendment}`,
+  split: (v: { sides: string }) => `Practice is split: ${v.sides}`,
   from: (v: { price: string }) => `from ${v.price}`,
   showNotes: (v: { count: number }) => plural(v.count, 'note', 'notes'),
   foldNotes: 'Fold the notes away',
