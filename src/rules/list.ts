@@ -1,5 +1,6 @@
 import { acMc } from './cables/acMc.rule';
 import { alCu } from './cables/alCu.rule';
+import { bigBox } from './cables/bigBox.rule';
 import { boxFill } from './cables/boxFill.rule';
 import { cabFill } from './cables/cabFill.rule';
 import { cableBend } from './cables/cableBend.rule';
@@ -9,11 +10,13 @@ import { knobTube } from './cables/knobTube.rule';
 import { nmBore } from './cables/nmBore.rule';
 import { nmBundle } from './cables/nmBundle.rule';
 import { nmJoist } from './cables/nmJoist.rule';
+import { nmPar } from './cables/nmPar.rule';
 import { nmPrint } from './cables/nmPrint.rule';
 import { nmSup } from './cables/nmSup.rule';
 import { nmUse } from './cables/nmUse.rule';
 import { oldCan } from './cables/oldCan.rule';
 import { spliceBox } from './cables/spliceBox.rule';
+import { tenPercent } from './cables/tenPercent.rule';
 import { afciArea } from './circuits/afciArea.rule';
 import { afciExt } from './circuits/afciExt.rule';
 import { afciExt17 } from './circuits/afciExt17.rule';
@@ -53,6 +56,7 @@ import { svcLoc } from './panel/svcLoc.rule';
 import { svcSix } from './panel/svcSix.rule';
 import { svcToSub } from './panel/svcToSub.rule';
 import { temp } from './panel/temp.rule';
+import { wireBend } from './panel/wireBend.rule';
 import { bath } from './place/bath.rule';
 import { closet } from './place/closet.rule';
 import { damp } from './place/damp.rule';
@@ -143,5 +147,9 @@ export const RULES: readonly Rule[] = [
   gfciOut,
   gfciRecp,
   wsLimited,
+  tenPercent,
+  nmPar,
+  bigBox,
+  wireBend,
   ...reminders,
 ];

@@ -44,3 +44,12 @@ export const ARMORED_RULE: ByEdition<Source> = nec(
   { 2017: '310.15(B)(3)(a)(4)', 2020: '310.15(C)(1)(d)', 2023: '310.15(C)(1)(d)', 2026: '310.15(C)(1)(d)' },
   'one source',
 );
+
+/** A stretch of lower ampacity may be left out up to the lesser of these: 10 ft, a tenth of the circuit. */
+export const SHORT_STRETCH = { mostIn: 120, share: 0.1 } as const;
+export const SHORT_RULE: ByEdition<Source> = nec({
+  2017: '310.15(A)(2) Exc.',
+  2020: '310.14(A)(2) Exc.',
+  2023: '310.14(A)(2) Exc.',
+  2026: '310.14(A)(2) Exc.',
+});

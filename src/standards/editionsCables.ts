@@ -21,3 +21,6 @@ export const BOX_AT_WALL_IN = 12;
 
 /** Ways a cable lies that hold it by themselves (334.30(A); sleeves and raceways carry their own straps) or are inside something. */
 export const HELD_BY_ITSELF: readonly string[] = ['through joists', 'sleeve', 'raceway', 'inside box', 'inside panel'];
+
+/** Rows drawn within this of each other lie on the same piece of wood and may come to touch, in (common practice, no source). */
+export const BESIDE_IN = 6;

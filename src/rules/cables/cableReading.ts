@@ -23,3 +23,5 @@ export const passes = ({ from, to }: Leg, outline: readonly (readonly [number, n
   insideParts([from[0], from[1]], [to[0], to[1]], outline).length > 0;
 
 export const inPlanOf = (p: Pt3): readonly [number, number] => [p[0], p[1]];
+
+export const halfOf = (width: In): In => width / 2;

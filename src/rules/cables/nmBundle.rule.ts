@@ -1,11 +1,16 @@
 import { type RowCable, type RowPolicy, rowLimit } from '../../calculations/cableRows';
 import type { Row } from '../../facts/result';
 import { quoted } from '../../job/questions';
+import { SHORT_RULE } from '../../standards/countAdjustment';
+import { formatFeetInches } from '../../units/length';
 import { type Id, isKnown } from '../../units/types';
 import { cableWords as say } from '../../words/en/rulesCables';
+import { wiringWords as wiring } from '../../words/en/rulesWiring';
 import { cablePaths, homeRunById, laidCable, pathTo, runOf } from '../reading';
-import { cannotBeTold, doesNotApply, type FactsInYear, holds, type Rule, stops } from '../rule';
+import { cannotBeTold, doesNotApply, type FactsInYear, holds, holdsNearly, type Rule, stops } from '../rule';
 import { rowIds } from './cableReading';
+import { isShortStretch, wholeLengthPaths } from './shortStretch';
+import { rowsBeside } from './sideBySide';
 
 /** The cable of a home run that lies in a row: the old one where its leg there is old. */
 const cableIn = (facts: FactsInYear, row: Row, homeRun: Id): RowCable => {
@@ -41,7 +46,18 @@ export const nmBundle: Rule = {
     const cables = row.homeRuns.map((id) => cableIn(facts, row, id));
     const { outcome, factor, limit } = rowLimit(cables, policyOf(facts, row), edition);
     const detail = { measured: factor, unit: 'share', amendment: quoted(job, 'bundling') };
-    if (outcome === 'holds') return holds(say.bundleHolds({ limit }), detail);
+    if (outcome === 'holds') {
+      const beside = rowsBeside(facts, row);
+      const stretch = formatFeetInches(beside.stretch);
+      return beside.rows > 0
+        ? holdsNearly(say.bundleHolds({ limit }), wiring.beside({ ...beside, stretch }), detail)
+        : holds(say.bundleHolds({ limit }), detail);
+    }
+    const short = isShortStretch(facts, row);
+    if (short === true)
+      return holds(wiring.shortStretch({ limit }), { ...detail, section: SHORT_RULE[edition].section });
+    if (!isKnown(short))
+      return cannotBeTold(wiring.shortUnknown({ limit }), wiring.shortLook(), wholeLengthPaths(facts, row), detail);
     if (outcome === 'fails')
       return stops(say.bundleFails({ limit }), {
         ...detail,

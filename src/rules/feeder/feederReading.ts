@@ -68,7 +68,7 @@ const readings = (cable: Cable): Cable[] =>
   );
 
 /** What hangs on the feeder and how its ends are marked: as surveyed, or as it may turn out. */
-interface Ends {
+export interface Ends {
   readonly terminals: U<60 | 75>;
   readonly wholeDwelling: U<boolean>;
 }
@@ -122,8 +122,8 @@ export interface Carries {
 }
 
 /** The same at every marking the ends may turn out to have, the higher first; nothing where the cable is not known. */
-export const carriesOf = (facts: FactsInYear, cable: Cable): Carries[] => {
-  const { terminals, wholeDwelling } = endsOf(facts);
+export const carriesOf = (facts: FactsInYear, cable: Cable, ends: Ends = endsOf(facts)): Carries[] => {
+  const { terminals, wholeDwelling } = ends;
   const columns = isKnown(terminals) ? [terminals] : ([HIGHER_MARKING, LOWER_MARKING] as const);
   return columns.flatMap((column) => {
     const at = (whole: boolean) =>

@@ -1,17 +1,27 @@
 import { cableName } from '../../standards/cableNames';
 import { UTILITY } from '../../standards/editionsService';
 import { isKnown, type U } from '../../units/types';
+import { panelWords } from '../../words/en/rulesPanel';
 import { serviceWords as say } from '../../words/en/rulesService';
 import { isServiceWork, newIsService, rolePaths } from '../panel/serviceReading';
 import { newPanel } from '../reading';
 import { cannotBeTold, doesNotApply, type FactsInYear, holds, holdsNearly, type Rule, stops } from '../rule';
-import { bothEnds, checkCable, theFeeder } from './feederReading';
+import { bothEnds, carriesOf, checkCable, type Ends, theFeeder } from './feederReading';
 
 const KEYS = ['kind', 'size', 'metal', 'insulation'] as const;
 
 /** The service overcurrent device once the work is done: the new disconnect's, or the main of a service panel. */
 const mainOf = (facts: FactsInYear): U<number> | null =>
   facts.option.serviceDisconnect?.amps ?? newPanel(facts).panel.mainAmps;
+
+/** What they carry by the marking of their ends, as far as the survey says what they are. */
+const untoldOf = (facts: FactsInYear, main: number, ends: Ends): string => {
+  const { cable } = facts.job.feeder;
+  const at = carriesOf(facts, cable, ends);
+  return at.length === 0
+    ? say.condUnknown({ amps: main })
+    : `${panelWords.feederCarries({ cable: cableName(cable), at })} ${say.condUnread({ amps: main, jacket: !isKnown(cable.insulation) || !isKnown(cable.kind) })}`;
+};
 
 /**
  * Service-entrance conductors against the main they end in. Those of a one-family dwelling carry all of its load, so
@@ -37,7 +47,8 @@ export const svcCond: Rule = {
     const { cable, from } = job.feeder;
     // The terminals of a new disconnect are bought to the marking; those of a panel are surveyed.
     const terminals = serviceDisconnect ? from.lugs : bothEnds(facts);
-    const answer = checkCable(facts, cable, main, 0, { terminals, wholeDwelling: true });
+    const ends: Ends = { terminals, wholeDwelling: true };
+    const answer = checkCable(facts, cable, main, 0, ends);
     const measure = { measured: main, required: answer?.breakerMax ?? null, unit: 'A' };
     if (answer?.outcome === 'fails')
       return stops(say.condFails({ cable: cableName(cable), amps: main, most: answer.breakerMax }), {
@@ -50,7 +61,7 @@ export const svcCond: Rule = {
         ],
       });
     if (answer?.outcome !== 'holds')
-      return cannotBeTold(say.condUnknown({ amps: main }), say.condLook(), [
+      return cannotBeTold(untoldOf(facts, main, ends), say.condLook(), [
         ...KEYS.filter((key) => !isKnown(cable[key])).map((key) => `/feeder/cable/${key}`),
         ...(isKnown(from.lugs) ? [] : ['/feeder/from/lugs']),
         ...(serviceDisconnect || isKnown(option.enclosure.lugs) ? [] : [newPanel(facts).path('lugs')]),

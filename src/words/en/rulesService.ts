@@ -10,6 +10,8 @@ export const serviceWords = {
     v.amps === null
       ? 'The main that the service-entrance conductors end in is not known.'
       : `Whether the service-entrance conductors hold a main of ${v.amps} A cannot be told: size, metal, jacket or terminal marking is not known.`,
+  condUnread: (v: { amps: number; jacket: boolean }) =>
+    `They carry the whole dwelling. Whether a main of ${v.amps} A may stand behind them waits for the marking of the terminals${v.jacket ? ' and of the jacket, taken at its strictest here' : ''}.`,
   condUnrecorded: () => 'The service-entrance conductors in front of the new disconnect are not in the survey.',
   condLook: () =>
     'Read size and metal of the service-entrance conductors at the meter or in the panel, dead only after the utility pulls.',
