@@ -5,10 +5,8 @@ import { formatFeetInches } from '../../units/length';
 import { wiringWords as say } from '../../words/en/rulesWiring';
 import { laidCable } from '../reading';
 import { cannotBeTold, doesNotApply, holds, type Rule, stops } from '../rule';
-import { edgeOf } from './alongJoist';
+import { edgeOf, isAlong } from './alongJoist';
 import { halfOf, homeRunIds, laid } from './cableReading';
-
-const ALONG = 'joist side';
 
 /** Cable along the side of a joist keeps its distance from the edges that are nailed into. */
 export const nmPar: Rule = {
@@ -16,7 +14,7 @@ export const nmPar: Rule = {
   subjects: homeRunIds,
   check: (facts, subject) => {
     const found = laid(facts, subject);
-    const legs = found?.legs.filter((leg) => leg.by === ALONG) ?? [];
+    const legs = found?.legs.filter(isAlong) ?? [];
     if (!found || legs.length === 0) return doesNotApply();
     const edges = legs.map((leg) => edgeOf(facts, leg));
     const waits = edges.flatMap((edge) => (typeof edge === 'number' ? [] : edge));
