@@ -25,6 +25,16 @@ const afciAssumed = (job: Job, afci: readonly AfciEntry[], verdicts: readonly Ve
     .map(([id, circuits]) => ({ id, say: `${fieldSentence(job, id)} ${say.afci({ circuits })}` }));
 };
 
+/** Things of a size nobody measured, in one sentence under the first of them. */
+const sizesAssumed = ({ site }: Job): Assumed => {
+  const of = (list: 'obstacles' | 'openings') =>
+    site[list].flatMap(({ kind, sizes }, i) =>
+      isKnown(sizes) ? [] : [{ id: toPointer(['site', list, i, 'sizes']), kind }],
+    );
+  const things = [...of('obstacles'), ...of('openings')];
+  return things.slice(0, 1).map(({ id }) => ({ id, say: say.sizes({ things: things.map((t) => t.kind) }) }));
+};
+
 /** Work that only an old house asks for. */
 const OF_OLD_HOUSES: ReadonlySet<string> = new Set(['AFCI trouble', 'lead-safe set-up']);
 
@@ -48,6 +58,7 @@ export const assumedIn = (
       .flatMap((v) => v.unknown.map((id) => field(id, say.protection()))),
     ...(isKnown(job.house.occupied) ? [] : [field('/house/occupied', say.occupied())]),
     ...(old && !isKnown(job.house.yearBuilt) ? [field('/house/yearBuilt', say.yearBuilt())] : []),
+    ...sizesAssumed(job),
     ...(isKnown(feeder.outside) && feeder.outside > 0 ? [{ id: '/feeder/outside', say: say.feederOutside() }] : []),
   ];
 };

@@ -70,7 +70,8 @@ const oldPanels = (job: Job, option: Option, answer: RoutingAnswer): RequiredWor
     job.cableGroups.some((g) => g.id === h.group && replaced.includes(g.enclosure)),
   );
   const cans = new Set(answer.spliceCans);
-  const attached = enclosures.reduce((n, e) => n + e.attached.length, 0);
+  // what ends with the work is taken down with the can
+  const attached = enclosures.reduce((n, e) => n + e.attached.filter((a) => a.becomes !== 'ends').length, 0);
   return [
     piece('strip old panel', replaced.length),
     piece(

@@ -6,7 +6,7 @@ import type { Kept, Place, TroubleKind, VersionMark } from '../storage/shelf';
 import type { Fault } from '../units/fault';
 import type { Id } from '../units/types';
 import type { Answer } from './answers';
-import type { PanelMap } from './mapping';
+import type { PanelMap, Refined } from './mapping';
 
 /** The planner's work on the job as it is now. */
 export type Planning =
@@ -65,6 +65,8 @@ export interface JobState {
   readonly live: Live | null;
   /** Null while nobody asked where the panel can go. */
   readonly map: PanelMap | null;
+  /** Null while nobody asked. */
+  readonly refined: Refined | null;
   readonly refusal: Refusal | null;
   /** What was changed to make the opened file readable. */
   readonly repairs: readonly string[];
@@ -112,6 +114,8 @@ export interface JobActions {
   /** Shows where the option's new panel can go, and plans every place. */
   showMap(option: Id): void;
   stopMap(): void;
+  /** Looks for small changes to an option in place that spare cables a joint. */
+  refine(option: Id): Promise<void>;
   hideMap(): void;
   /** Singles out a place of the map, by its key. */
   lookAtPlace(at: string | null): void;
@@ -139,6 +143,7 @@ export const NOTHING: JobState = {
   note: null,
   live: null,
   map: null,
+  refined: null,
   refusal: null,
   repairs: [],
   parted: false,

@@ -103,7 +103,7 @@ export const createJobStore = (ports: Ports): JobStore => {
   makeHolding(store, ports, follow);
   const library = makeLibrary(store, ports, autosave.keepNow);
 
-  const mapping = makeMapping(store, ports.mapper);
+  const mapping = makeMapping(store, ports.mapper, ports.refiner);
   const dragging = makeDragging(store, ports.live, (change) => actions.edit(change));
 
   const actions: JobActions = {

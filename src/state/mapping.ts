@@ -1,10 +1,10 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { Place } from '../facts/result';
+import type { Place, Refinement } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import { optionById } from '../job/site';
 import { placeKey } from '../plan/map/rank';
 import type { Id } from '../units/types';
-import type { Mapper } from '../workers/mapper';
+import type { Mapper, Refiner } from '../workers/mapper';
 import type { JobState } from './jobState';
 
 /** Where an option's new panel can go, as far as it is known. */
@@ -22,6 +22,15 @@ export interface PanelMap {
   readonly at: string | null;
 }
 
+/** Small changes found for an option in place, for one state of the job. */
+export interface Refined {
+  readonly option: Id;
+  readonly revision: number;
+  /** Null while they are looked for, or where that failed: then `say` tells why. */
+  readonly found: readonly Refinement[] | null;
+  readonly say: string | null;
+}
+
 /** Maps that are kept, so that coming back to one does not search it again. */
 const MOST_KEPT = 4;
 
@@ -35,7 +44,7 @@ export const mapKey = (job: Job, option: Option): string => {
 const message = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason));
 
 /** The map that is shown: asked for by option, filled place by place, stopped at any time and gone on with from nothing. */
-export const makeMapping = (store: StoreApi<JobState>, mapper: Mapper) => {
+export const makeMapping = (store: StoreApi<JobState>, mapper: Mapper, refiner: Refiner) => {
   const kept = new Map<string, PanelMap>();
   const change = (key: string, by: (map: PanelMap) => PanelMap): void => {
     const { map } = store.getState();
@@ -87,6 +96,19 @@ export const makeMapping = (store: StoreApi<JobState>, mapper: Mapper) => {
     hideMap(): void {
       mapper.stop();
       store.setState({ map: null });
+    },
+    /** Looks for small changes to an option in place that spare cables a joint. */
+    async refine(id: Id): Promise<void> {
+      const { history, revision } = store.getState();
+      if (!history) return;
+      const mine = (): boolean => store.getState().revision === revision;
+      store.setState({ refined: { option: id, revision, found: null, say: null } });
+      try {
+        const found = await refiner.refine(history.now, id);
+        if (mine()) store.setState({ refined: { option: id, revision, found, say: null } });
+      } catch (reason) {
+        if (mine()) store.setState({ refined: { option: id, revision, found: null, say: message(reason) } });
+      }
     },
     lookAtPlace(at: string | null): void {
       const { map } = store.getState();

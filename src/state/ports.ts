@@ -1,6 +1,6 @@
 import type { Shelf } from '../storage/shelf';
 import type { Tabs } from '../storage/tabs';
-import type { Mapper } from '../workers/mapper';
+import type { Mapper, Refiner } from '../workers/mapper';
 import type { LivePlanner, Planner } from '../workers/planner';
 
 /** What the state needs from outside; `app` gives it. */
@@ -8,6 +8,7 @@ export interface Ports {
   readonly planner: Planner;
   readonly live: LivePlanner;
   readonly mapper: Mapper;
+  readonly refiner: Refiner;
   readonly shelf: Shelf;
   readonly tabs: Tabs;
   /** Now, as ISO time. */

@@ -1,10 +1,11 @@
 import { expose } from 'comlink';
-import type { Plan } from '../facts/result';
+import type { Plan, Refinement } from '../facts/result';
 import type { Job } from '../job/schema';
 import { optionById } from '../job/site';
 import { type MapProgress, mapSteps } from '../plan/map/mapSteps';
 import { planSteps } from '../plan/planJob';
 import { planOption } from '../plan/planOption';
+import { refinementsOf } from '../plan/refine';
 import type { Id } from '../units/types';
 import { drive } from './drive';
 import type { PlanReply, PlanRequest, PlanStep } from './planner';
@@ -33,6 +34,11 @@ const planning = {
   live(job: Job, id: Id): Plan | null {
     const option = optionById(job, id);
     return option ? planOption(job, option, 'live').plan : null;
+  },
+  /** Small changes to an option in place. */
+  refine(job: Job, id: Id): readonly Refinement[] {
+    const option = optionById(job, id);
+    return option ? refinementsOf(job, option) : [];
   },
   /** Where the option's panel can go, step by step; whoever has enough ends the worker. */
   async map(job: Job, id: Id, onStep: (step: MapProgress) => void): Promise<void> {

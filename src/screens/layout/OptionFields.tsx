@@ -12,6 +12,7 @@ import { ChoiceField } from './ChoiceField';
 import css from './layout.module.css';
 import { OptionEnds } from './OptionEnds';
 import { PinList } from './PinList';
+import { Refine } from './Refine';
 import { ReplacesFields } from './ReplacesFields';
 import { TextField } from './TextField';
 import { useTryEdit } from './useOptionEdit';
@@ -56,6 +57,7 @@ export const OptionFields = ({ selected, tools }: Props) => {
         <LengthField label={say.fromLeft} inches={on.left} onSet={(left) => move({ left })} />
         <LengthField label={say.bottom} inches={on.bottom} onSet={(bottom) => move({ bottom })} />
       </div>
+      <Refine option={option} />
       <details className={css.more}>
         <summary>
           {say.moreOfOption}

@@ -120,6 +120,7 @@ export const testPorts = () => {
   const ports: Ports = {
     live: { plan: () => Promise.reject(new Error('nothing is dragged here')) },
     mapper: { map: () => Promise.reject(new Error('nothing is mapped here')), stop: () => {} },
+    refiner: { refine: () => Promise.resolve([]) },
     planner: {
       plan: (request, onStep: (step: PlanStep) => void) =>
         new Promise<PlanReply>((resolve) => {

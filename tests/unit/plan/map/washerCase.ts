@@ -61,6 +61,7 @@ export const washerCase = (moveCents: number): Job => {
     corner: [91, 117] as [number, number],
     turn: 0,
     size: { width: 27, depth: 26, height: 38 },
+    sizes: 'measured',
     bottom: 0,
     blocksCable: false,
     blocksSpace: true,
