@@ -16,6 +16,7 @@ import { nmSup } from './cables/nmSup.rule';
 import { nmUse } from './cables/nmUse.rule';
 import { oldCan } from './cables/oldCan.rule';
 import { spliceBox } from './cables/spliceBox.rule';
+import { surface } from './cables/surface.rule';
 import { tenPercent } from './cables/tenPercent.rule';
 import { afciArea } from './circuits/afciArea.rule';
 import { afciExt } from './circuits/afciExt.rule';
@@ -151,5 +152,6 @@ export const RULES: readonly Rule[] = [
   nmPar,
   bigBox,
   wireBend,
+  surface,
   ...reminders,
 ];

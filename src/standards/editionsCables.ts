@@ -24,3 +24,6 @@ export const HELD_BY_ITSELF: readonly string[] = ['through joists', 'sleeve', 'r
 
 /** Rows drawn within this of each other lie on the same piece of wood and may come to touch, in (common practice, no source). */
 export const BESIDE_IN = 6;
+
+/** Ways a cable comes down a wall that protect it: 334.15, 300.4; a bare wall always gets a sleeve. */
+export const COVERED_ON_WALL: readonly string[] = ['sleeve', 'raceway', 'wall board', 'stud bay', 'opened drywall'];

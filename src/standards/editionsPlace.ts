@@ -36,3 +36,6 @@ export const EXTREMES = {
 
 /** Least a person needs to pass an open panel door, 2023 on: see OPEN_DOOR_WAY. Existing dwellings are all this program plans for. */
 export const EXISTING_DWELLING = everyEdition(true);
+
+/** Air behind a surface cabinet in a damp place, in, 312.2; masonry in basements is taken as damp. */
+export const AIR_GAP_IN = 0.25;

@@ -1,4 +1,4 @@
-import { MASONRY } from '../../standards/editionsPlace';
+import { AIR_GAP_IN, MASONRY } from '../../standards/editionsPlace';
 import { isKnown } from '../../units/types';
 import { placeWords as say } from '../../words/en/rulesPlace';
 import { breakerPanels, sitePath } from '../reading';
@@ -25,6 +25,8 @@ export const damp: Rule = {
         ]);
       if (!isKnown(face.build))
         return cannotBeTold(say.dampUnknown(), say.dampLook(), [buildPath(facts, place, 'after')]);
-      return MASONRY.includes(face.build) ? holdsNearly(say.dampMasonry(), say.dampLook()) : holds(say.dampHolds());
+      return MASONRY.includes(face.build)
+        ? holdsNearly(say.dampMasonry(), say.dampLook(), { required: AIR_GAP_IN, unit: 'in' })
+        : holds(say.dampHolds());
     }),
 };

@@ -7,6 +7,12 @@ export const wiringWords = {
   parLook: () => 'Measure joist depth and underside; staple in the middle of the joist.',
   parRemedy: () => 'Staple the cable nearer the middle of the joist, or cover it with steel plates.',
 
+  dropHolds: () => 'On walls the cable comes down in a sleeve, on a board or inside the wall.',
+  dropBare: () => 'The cable comes down a wall bare, below the joists.',
+  dropUnknown: () =>
+    'Whether the cable comes down bare below the joists is not known: their underside was not measured.',
+  dropRemedy: () => 'Put a sleeve, a board or the wall around it.',
+
   bigAsk: (v: { cables: string; times: number; straight: number }) =>
     `Conductors of 4 AWG or larger in this box (${v.cables}): from the entry to the opposite wall at least ${v.times} times the raceway size that would hold them, and the other entries of that row; ${v.straight} times straight through.`,
   bigUnknown: () => 'Whether conductors of 4 AWG or larger are in this box is not known.',

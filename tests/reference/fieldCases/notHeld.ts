@@ -4,7 +4,6 @@ export const NOT_HELD: Readonly<Record<string, string>> = {
   'FC-15': 'splices by position are searched, but the case gives no cable paths to search with',
   'FC-30': 'the cost is the price of its day; ours comes from the price book',
   'FC-40': 'a panel in a cavity behind a door of its own is not in the job file',
-  'FC-53': 'the gap behind a cabinet is a pack of standoffs on the order, not a figure of the result',
   'FC-59': 'brittle cable is not cut back for reuse: it is replaced to the next box',
   'FC-67': 'a feeder is kept or replaced in one piece; lengthening it in boxes is not planned',
   'FC-68': 'a feeder is kept or replaced in one piece; lengthening it in boxes is not planned',

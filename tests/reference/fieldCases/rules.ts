@@ -106,6 +106,7 @@ export const ruleCases: Readonly<Record<string, Check>> = {
       corner: [95, 110],
       turn: 0,
       size: { width: 30, depth: 34, height: 30 },
+      sizes: 'measured',
       bottom: 0,
       blocksCable: false,
       blocksSpace: false,
@@ -140,6 +141,11 @@ export const ruleCases: Readonly<Record<string, Check>> = {
     const verdict = asked('WS-6IN', 'new', { '/enclosures/-': trough, [`${NEW}/size/depth`]: 4 })!;
     expect(verdict.measured).toBe(e.protrusion_in);
     expect(verdict.outcome === 'holds').toBe(e.pass);
+  },
+  'FC-53': (e) => {
+    // a poured wall: 1/4 in of air behind the cabinet, 312.2; plywood is custom
+    const damp = asked('DAMP', 'new', { '/site/outline/1/face/after/build': 'poured' });
+    expect(damp!.required).toBe(e.gap_in);
   },
   'FC-66': (e) => {
     expect(ampacity('Al', '2', 75)).toBe(e.amp_2al_75C);

@@ -136,6 +136,7 @@ export const EMPTY: Partial<Record<RuleId, Empty>> = {
   'NM-PAR': uncured,
   'BIG-BOX': { ...asks, holds: ANSWERED },
   'WIRE-BEND': { stops: DUTY, extra: DUTY, failsNote: DUTY, nearly: NO_BAND, holds: ANSWERED, silent: ALWAYS },
+  SURFACE: uncured,
   'WS-6IN': { ...uncured, untold: KNOWN },
   'WS-DEPTH': { extra: NO_CURE, failsNote: NOT_IN_PASSING, duty: JUDGED, silent: ALWAYS },
   'WS-DOOR': asks,
