@@ -52,6 +52,13 @@ export const nearerBy = (
   return to ? { by, to, length: longest - by } : null;
 };
 
+/** The breaker that guards the circuit, as the price book names it; with GFCI where the circuit has that today. */
+const breakerOf = ({ job }: FactsInYear, { circuit }: CircuitJudgement): string => {
+  const partner = job.circuits.find((c) => c.id === circuit.partner);
+  const gfci = [circuit, partner].some((c) => c?.protection === 'GFCI' || c?.protection === 'AFCI and GFCI');
+  return `breaker:${partner ? '2p' : '1p'} ${circuit.amps} ${gfci ? 'AFCI+GFCI' : 'AFCI'}`;
+};
+
 /** What satisfies the rule: the breaker that is in the plan, a device at the first receptacle, or the panel so much nearer. */
 export const afciRemedies = (facts: FactsInYear, judged: CircuitJudgement): Remedy[] => {
   const { amps } = judged.circuit;
@@ -60,7 +67,7 @@ export const afciRemedies = (facts: FactsInYear, judged: CircuitJudgement): Reme
   const item = { quantity: 1, homeRuns: [], rule: 'AFCI-EXT', alternate: null };
   const near = nearerBy(facts, judged);
   return [
-    { say: say.inBreaker(), cents: null, work: [] },
+    { say: say.inBreaker(), cents: null, work: isKnown(amps) ? [{ ...item, item: breakerOf(facts, judged) }] : [] },
     ...(receptacle === undefined
       ? []
       : [{ say: say.atFirst({ withSwitch }), cents: null, work: [{ ...item, item: `receptacle:${receptacle}` }] }]),

@@ -172,6 +172,7 @@ describe('what cures an extension that is too long', () => {
   test('the breaker in the plan, a device at the first receptacle with its work, or the panel so much nearer', () => {
     const [breaker, device, nearer] = remedies(80.5);
     expect(breaker!.say).toContain('plan and its price include it');
+    expect(breaker!.work.map((w) => w.item)).toEqual(['breaker:1p 20 AFCI']);
     expect(device!.work.map((w) => w.item)).toEqual(['receptacle:5-20 AFCI']);
     // 80-1/2 less 72 is 8-1/2: 9 whole inches, and 71-1/2 are left
     expect(nearer!.say).toContain(`${formatFeetInches(9)} farther left`);
