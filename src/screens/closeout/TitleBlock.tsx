@@ -32,12 +32,16 @@ export const TitleBlock = ({ view, plan }: { readonly view: OptionView; readonly
         note={screenWords.grade[job.survey.grade]}
       />
       <Cell
-        head={say.price}
+        head={say.priceAs[plan.price.quote.as]}
         main={
-          <>
-            <Figure path={at('lowCents')}>{dollars(tally.lowCents)}</Figure>–
-            <Figure path={at('highCents')}>{dollars(tally.highCents)}</Figure>
-          </>
+          plan.price.quote.fixedCents === null ? (
+            <>
+              <Figure path={at('lowCents')}>{dollars(tally.lowCents)}</Figure>–
+              <Figure path={at('highCents')}>{dollars(tally.highCents)}</Figure>
+            </>
+          ) : (
+            <Figure path={figurePath(view.at, 'price/quote/fixedCents')}>{dollars(plan.price.quote.fixedCents)}</Figure>
+          )
         }
         note={plan.price.complete ? '' : screenWords.notComplete}
       />

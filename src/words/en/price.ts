@@ -60,6 +60,7 @@ export const priceWords = {
 export const pricePartWords = {
   parts: { options: 'Options', range: 'Range', compare: 'Compare', day: 'Day', book: 'Price book' },
   notPlanned: 'The option is not planned yet.',
+  linesTitle: 'Lines, likely',
 
   pictureTitle: 'How the price may come out',
   pictureNote:
