@@ -5,6 +5,7 @@ import { boxFill } from './cables/boxFill.rule';
 import { cabFill } from './cables/cabFill.rule';
 import { cableBend } from './cables/cableBend.rule';
 import { duct } from './cables/duct.rule';
+import { fireStop } from './cables/fireStop.rule';
 import { joistHole } from './cables/joistHole.rule';
 import { knobTube } from './cables/knobTube.rule';
 import { nmBore } from './cables/nmBore.rule';
@@ -153,5 +154,6 @@ export const RULES: readonly Rule[] = [
   bigBox,
   wireBend,
   surface,
+  fireStop,
   ...reminders,
 ];

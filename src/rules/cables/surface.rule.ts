@@ -2,8 +2,8 @@ import { isKnown } from '../../units/types';
 import { wiringWords as say } from '../../words/en/rulesWiring';
 import { sitePath } from '../reading';
 import { cannotBeTold, doesNotApply, holds, type Rule, stops } from '../rule';
-import { dropsOf } from './alongJoist';
 import { homeRunIds, laid } from './cableReading';
+import { dropsOf } from './downWall';
 
 /** Below the joists a cable comes down a wall in a sleeve, on a board or inside the wall, never bare. */
 export const surface: Rule = {

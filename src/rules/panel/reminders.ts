@@ -47,7 +47,6 @@ export const reminders: readonly Rule[] = [
   duty('ACCESS', say.access, say.accessLook),
   duty('CABLE-SEC', say.cableSec, say.cableSecLook),
   duty('SHEATH', say.sheath, say.sheathLook),
-  duty('FIRE-STOP', say.fireStop, say.fireStopLook, theJob),
   duty('FREE-WIRE', say.freeWire, say.freeWireLook, theJob, hasBoxes),
   duty('EGC', say.egcJoint, say.egcJointLook, theJob, hasBoxes),
   duty('AFCI-RECP', protection.afciRecp, protection.afciRecpLook, theJob),

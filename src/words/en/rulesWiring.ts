@@ -13,6 +13,9 @@ export const wiringWords = {
     'Whether the cable comes down bare below the joists is not known: their underside was not measured.',
   dropRemedy: () => 'Put a sleeve, a board or the wall around it.',
 
+  plates: (v: { cables: number; most: number }) =>
+    `${v.cables === 1 ? 'One cable goes' : `${v.cables} cables go`} down inside walls, through their top plates: bore 1-1/4 in clear of both edges or cover with steel, at most ${v.most} cables to a hole, and seal every hole; seal holes through floors and rim too.`,
+
   bigAsk: (v: { cables: string; times: number; straight: number }) =>
     `Conductors of 4 AWG or larger in this box (${v.cables}): from the entry to the opposite wall at least ${v.times} times the raceway size that would hold them, and the other entries of that row; ${v.straight} times straight through.`,
   bigUnknown: () => 'Whether conductors of 4 AWG or larger are in this box is not known.',
