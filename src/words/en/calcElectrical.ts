@@ -1,4 +1,6 @@
-const n = (value: number): string => value.toLocaleString('en-US', { maximumFractionDigits: 4 });
+/** Made once: making a format takes longer than a whole calculation. */
+const FORMAT = new Intl.NumberFormat('en-US', { maximumFractionDigits: 4 });
+const n = (value: number): string => FORMAT.format(value);
 const metalWord = (metal: string): string => (metal === 'Cu' ? 'copper' : 'aluminum');
 
 /** Sentences of the electrical calculations: what each step is, and what an input was refused for. */
