@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { boxLines } from './boxes';
 import { cutLines } from './cuts';
 import { gridLines } from './grid';
+import { mapLines } from './map';
 import { panelLines } from './panel';
 import { replanLines } from './replan';
 import type { Line } from './rounds';
@@ -13,6 +14,7 @@ const PARTS: Readonly<Record<string, () => Line[] | Promise<Line[]>>> = {
   'B1 B2': routeLines,
   B3: gridLines,
   'B4 B5 B7': replanLines,
+  B6: mapLines,
   B8: boxLines,
   B10: cutLines,
   B12: panelLines,

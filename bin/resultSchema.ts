@@ -239,6 +239,25 @@ export const resultSchema = record({
     flips: list(
       record({ say: text, change: record({ path: text, value: z.unknown() }), option: text.nullable(), cents: whole }),
     ),
+    visible: list(
+      record({
+        option: text,
+        things: list(record({ id: oneOf(['panel', 'boxes', 'cans', 'cable']), say: text })),
+      }),
+    ),
+    confidence: record({
+      say: text,
+      unknowns: list(
+        record({
+          path: text,
+          value: z.unknown(),
+          say: text,
+          turns: z.boolean(),
+          option: text.nullable(),
+          cents: whole,
+        }),
+      ),
+    }).nullable(),
   }),
   unknown: list(record({ path: text, say: text, blocks: list(text) })),
   notCovered: list(record({ rule: text, why: text })),

@@ -309,6 +309,28 @@ export interface Advice {
     readonly option: Id | null;
     readonly cents: Cents;
   }[];
+  /** One entry an option, in the order of `plans`. */
+  readonly visible: readonly Visible[];
+  /** Null for a full survey. */
+  readonly confidence: Confidence | null;
+}
+/** What of an option stays in sight when all is finished. */
+export interface Visible {
+  readonly option: Id;
+  readonly things: readonly { readonly id: 'panel' | 'boxes' | 'cans' | 'cable'; readonly say: string }[];
+}
+/** How sure advice on a walk-through survey is: unknowns settled one at a time, what turns the advice first. */
+export interface Confidence {
+  readonly say: string;
+  readonly unknowns: readonly {
+    readonly path: string;
+    readonly value: unknown;
+    readonly say: string;
+    readonly turns: boolean;
+    readonly option: Id | null;
+    /** How far the likely price moves. */
+    readonly cents: Cents;
+  }[];
 }
 /** One option beside the one it is measured by: the advised one, or the next best beside that. */
 export interface Comparison {

@@ -1,10 +1,13 @@
-import type { Advice, Plan } from '../facts/result';
+import type { Advice, Plan, Result } from '../facts/result';
 import type { Job } from '../job/schema';
+import { optionById } from '../job/site';
 import { formatWholeDollars } from '../units/money';
 import type { Id } from '../units/types';
 import { planWords as say } from '../words/en/plan';
+import { confidenceOf } from './confidence';
 import { decision, isOpen, recommended, titles } from './decision';
 import { type Candidate, candidates } from './flips';
+import { visibleOf } from './visible';
 
 /** Plans options of a changed job: how a flip is found (live is enough to see that it is none) and checked. */
 export type Replan = (job: Job, options: readonly Id[], grade?: 'live' | 'final') => readonly Plan[];
@@ -85,12 +88,17 @@ const flipsOf = (job: Job, plans: readonly Plan[], best: Plan | undefined, repla
 };
 
 /** The decision in one sentence, the figures behind it, and what would turn it. */
-export const advise = (job: Job, plans: readonly Plan[], replan: Replan): Advice => {
+export const advise = (job: Job, plans: readonly Plan[], replan: Replan, unknown: Result['unknown'] = []): Advice => {
   const best = recommended(plans);
   return {
     option: best?.option ?? null,
     say: decision(job, plans, best),
     reasons: reasonsFor(job, plans),
     flips: flipsOf(job, plans, best, replan),
+    visible: plans.flatMap((plan) => {
+      const option = optionById(job, plan.option);
+      return option ? [{ option: plan.option, things: visibleOf(job, option, plan) }] : [];
+    }),
+    confidence: confidenceOf(job, plans, unknown, replan),
   };
 };

@@ -84,6 +84,7 @@ export function* planSteps(job: Job, ask: PlanAsk = {}): Generator<PlanProgress,
       job,
       planned.map((p) => p.plan),
       replanner(planned),
+      unknownsOf(job, planned),
     ),
   );
 }
@@ -107,6 +108,7 @@ export const proveJob = async (job: Job, ask: Pick<PlanAsk, 'options'>, solve: S
       job,
       planned.map((p) => p.plan),
       replanner(planned),
+      unknownsOf(job, planned),
     ),
   );
 };

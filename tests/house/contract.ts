@@ -235,6 +235,7 @@ export interface Job {
       on: OnWall;
       width: In;
       height: In;
+      sizes: U<'measured'>;
       hinge: U<'left' | 'right' | null>;
       swings: U<'front' | 'back' | null>;
     }[];
@@ -260,6 +261,7 @@ export interface Job {
       corner: Pt;
       turn: number;
       size: Size;
+      sizes: U<'measured'>; // 'unknown' = those of an ordinary one
       bottom: In;
       blocksCable: boolean;
       blocksSpace: boolean;
@@ -550,6 +552,11 @@ export interface Advice {
   say: string;
   reasons: { say: string; figure: string; value: number }[];
   flips: { say: string; change: { path: string; value: unknown }; option: Id | null; cents: Cents }[];
+  visible: { option: Id; things: { id: 'panel' | 'boxes' | 'cans' | 'cable'; say: string }[] }[];
+  confidence: {
+    say: string;
+    unknowns: { path: string; value: unknown; say: string; turns: boolean; option: Id | null; cents: Cents }[];
+  } | null;
 }
 export interface Place {
   on: OnWall;

@@ -6,6 +6,34 @@ import { useOptions } from '../selected';
 import { useActions, useJobState } from '../session';
 import css from './advice.module.css';
 
+/** How sure a walk-through's advice is, and what to find out first. */
+const Sure = () => {
+  const confidence = useJobState((s) => s.answer?.result?.advice.confidence ?? null);
+  if (!confidence) return null;
+  return (
+    <>
+      <p className={css.sure}>
+        <Figure path="advice/confidence/say">{confidence.say}</Figure>
+      </p>
+      {confidence.unknowns.length > 0 && (
+        <ol className={css.flip}>
+          {confidence.unknowns.map((one, i) => (
+            <li key={one.path}>
+              <Figure path={`advice/confidence/unknowns/${i}/say`}>{one.say}</Figure>
+              {one.cents > 0 && (
+                <>
+                  {' ± '}
+                  <Figure path={`advice/confidence/unknowns/${i}/cents`}>{dollars(one.cents)}</Figure>
+                </>
+              )}
+            </li>
+          ))}
+        </ol>
+      )}
+    </>
+  );
+};
+
 /** What the program advises, why, and what would change its mind. */
 export const AdviceStrip = () => {
   const advice = useJobState((s) => s.answer?.result?.advice ?? null);
@@ -49,6 +77,7 @@ export const AdviceStrip = () => {
             )}
           </p>
         ))}
+        <Sure />
       </div>
       {taken && taken.option.id !== chosen && (
         <button type="button" className={`${parts.button} ${css.show}`} onClick={() => choose(taken.option.id)}>

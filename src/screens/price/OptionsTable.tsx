@@ -1,6 +1,10 @@
 import type { Plan } from '../../facts/result';
+import type { Id } from '../../units/types';
+import { layoutWords } from '../../words/en/layout';
 import { priceWords } from '../../words/en/price';
 import { screenWords as say } from '../../words/en/screens';
+import { visibleWords } from '../../words/en/visible';
+import { useNewOption } from '../layout/useNewOption';
 import { AfciGain } from '../parts/AfciGain';
 import { StopSign } from '../parts/EffectMark';
 import { Figure } from '../parts/Figure';
@@ -62,6 +66,45 @@ const Cells = ({ view, plan }: { readonly view: OptionView; readonly plan: Plan 
   );
 };
 
+/** What stays in sight, under the figures of its option. */
+const Visibles = ({ option }: { readonly option: Id }) => {
+  const visible = useJobState((s) => s.answer?.result?.advice.visible ?? null);
+  const at = visible?.findIndex((v) => v.option === option) ?? -1;
+  const things = visible?.[at]?.things ?? [];
+  if (things.length === 0) return null;
+  return (
+    <td className={css.visible}>
+      {visibleWords.title}:{' '}
+      {things.map((thing, i) => (
+        <span key={thing.id}>
+          {i > 0 && ', '}
+          <Figure path={`advice/visible/${at}/things/${i}/say`}>{thing.say}</Figure>
+        </span>
+      ))}
+    </td>
+  );
+};
+
+/** Staying where it is is always an answer to look at: offered while nobody has laid it out. */
+const InPlaceOffered = () => {
+  const job = useJob();
+  const start = useNewOption();
+  if (!start || job.options.some((o) => o.kind === 'in place')) return null;
+  return (
+    <tr className={css.optionRow}>
+      <th scope="row" className={css.name}>
+        {layoutWords.newInPlace}
+      </th>
+      <td className={css.offered}>
+        {layoutWords.inPlaceNotLaid}{' '}
+        <button type="button" className={parts.button} onClick={start.inPlace}>
+          {layoutWords.firstInPlace}
+        </button>
+      </td>
+    </tr>
+  );
+};
+
 /** Options side by side on one price axis; the one looked at is marked, and chosen by its name. */
 export const OptionsTable = () => {
   const job = useJob();
@@ -83,6 +126,9 @@ export const OptionsTable = () => {
               )}
             </th>
           ))}
+          <th scope="col" className={parts.hidden}>
+            {visibleWords.title}
+          </th>
         </tr>
       </thead>
       <tbody>
@@ -105,9 +151,11 @@ export const OptionsTable = () => {
                 )}
               </td>
               {plan && <Cells view={view} plan={plan} />}
+              <Visibles option={option.id} />
             </tr>
           );
         })}
+        <InPlaceOffered />
       </tbody>
     </table>
   );

@@ -40,6 +40,7 @@ export const layoutWords = {
   newRelocate: 'Relocate',
   copyOf: (v: { title: string }) => `${v.title}, copy`,
   firstTitle: 'Begin with an option',
+  inPlaceNotLaid: 'Staying where it is has not been laid out yet.',
   firstInPlace: 'Replace in place',
   firstInPlaceSays: 'A new panel where the old one hangs, so that the cables reach it as they are where they can.',
   firstRelocate: 'Relocate here',

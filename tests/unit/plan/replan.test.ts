@@ -63,7 +63,7 @@ describe('what is not planned again could not have changed the advice', () => {
     '%s',
     (_what, job) => {
       const result = planJob(job);
-      expect(result.advice).toEqual(advise(job, result.plans, fromNothing));
+      expect(result.advice).toEqual(advise(job, result.plans, fromNothing, result.unknown));
     },
     60_000,
   );
