@@ -32,6 +32,8 @@ export const EXTREMES = {
   // Low enough to fail any headroom and still a thing that hangs.
   ceiling: { least: 61, most: SKY_IN },
   underside: { least: 0, most: SKY_IN },
+  // A thing nobody measured stands at the sizes of an ordinary one: to each side it may be so much more, or less (common practice, no source).
+  thing: 6,
 } as const;
 
 /** Least a person needs to pass an open panel door, 2023 on: see OPEN_DOOR_WAY. Existing dwellings are all this program plans for. */

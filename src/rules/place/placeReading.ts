@@ -1,12 +1,13 @@
 import { type SpaceAnswer, searchSpace } from '../../calculations/spaceSearch';
 import type { Intruder, SpaceBox, SpacePanel, SpaceVerdict } from '../../calculations/spaceZone';
 import type { Remedy } from '../../facts/ruling';
-import type { Area, Enclosure, Site } from '../../job/schema';
+import { turnAbout } from '../../geometry/vector';
+import type { Area, Enclosure, Obstacle, Site } from '../../job/schema';
 import { enclosureOnFace, faceOf, framingAt, type WallFace, wallFaces } from '../../job/site';
 import { EXISTING_DWELLING, EXTREMES } from '../../standards/editionsPlace';
 import { formatFeetInches } from '../../units/length';
 import { compareText } from '../../units/order';
-import { type Id, type In, isKnown, type Pt3, type U } from '../../units/types';
+import { type Id, type In, isKnown, type Pt, type Pt3, type U } from '../../units/types';
 import { placeWords as say } from '../../words/en/rulesPlace';
 import { panelById, sitePath } from '../reading';
 import { cannotBeTold, type FactsInYear, type Says, stops } from '../rule';
@@ -27,6 +28,18 @@ export interface Standing {
 const has = (amendment: unknown): boolean => amendment !== 'no' && amendment !== false;
 
 type End = 'least' | 'most';
+const LEAST_IN = 1;
+
+/** A thing whose sizes nobody measured, larger or smaller to every side than the ordinary one that stands for it. */
+const resized = (o: Obstacle, end: End): Obstacle => {
+  if (isKnown(o.sizes)) return o;
+  const by = end === 'least' ? EXTREMES.thing : -EXTREMES.thing;
+  const across = (length: In): In => Math.max(LEAST_IN, length + by + by);
+  const { width, depth, height } = o.size;
+  const size = { width: across(width), depth: across(depth), height: Math.max(LEAST_IN, height + by) };
+  const inset: Pt = [o.corner[0] + (width - size.width) / 2, o.corner[1] + (depth - size.depth) / 2];
+  return { ...o, size, corner: turnAbout(inset, o.corner, o.turn) };
+};
 
 /** The site with every length nobody measured at one end of what it may be. */
 const settled = (site: Site, end: End): Site => {
@@ -43,6 +56,7 @@ const settled = (site: Site, end: End): Site => {
       state: { ...a.state, after: { ...a.state.after, ceiling: at(a.state.after.ceiling, EXTREMES.ceiling) } },
     })),
     framing: site.framing.map((f) => ({ ...f, underside: at(f.underside, EXTREMES.underside) })),
+    obstacles: site.obstacles.map((o) => resized(o, end)),
   };
 };
 
@@ -96,6 +110,9 @@ const unmeasured = ({ job }: FactsInYear, place: Standing): string[] => {
       (['thickness', 'height'] as const).flatMap((key) =>
         p.exists.after && !isKnown(p[key]) ? [sitePath(job, 'partitions', p.id, key)] : [],
       ),
+    ),
+    ...site.obstacles.flatMap((o) =>
+      o.exists.after && !isKnown(o.sizes) ? [sitePath(job, 'obstacles', o.id, 'sizes')] : [],
     ),
     ...site.areas.flatMap((a) =>
       isKnown(a.state.after.ceiling) ? [] : [sitePath(job, 'areas', a.id, 'state', 'after', 'ceiling')],

@@ -9,8 +9,9 @@ export const placeWords = {
   aCeiling: () => 'the ceiling',
   move: (v: { thing: string }) => `Move the ${v.thing}.`,
   shift: () => 'Shift the panel along the wall.',
-  unmeasured: () => 'It depends on something not measured: a wall thickness, a ceiling, the joists.',
-  unmeasuredLook: () => 'Measure ceiling height, wall thickness and joist underside at the panel.',
+  unmeasured: () =>
+    'It depends on something not measured: a wall thickness, a ceiling, the joists, a thing that stands there.',
+  unmeasuredLook: () => 'Measure what stands near the panel, ceiling height, wall thickness and joist underside.',
 
   depthHolds: (v: { clear: string | null }) =>
     v.clear === null ? 'Nothing stands in front of the panel.' : `${v.clear} clear in front of the panel.`,
