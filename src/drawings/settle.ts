@@ -46,8 +46,12 @@ const CROSSING: Partial<Record<Line['layer'], number>> = {
 const ON_GROUND: Readonly<Record<Ground, number>> = { own: 0, outside: 12, 'own, shared': 60, another: 4000 };
 /** Lettering that may be left out is, where it would stand over more ink than this. */
 const TOO_MUCH_INK = 110;
+/** Nor is it worth a thin line through what is read, more than at its very edge. */
+const TOO_MUCH_CROSSED = 300;
 /** Fine lines inside a thing disturb lettering less than its edge. */
 const FINE = 0.25;
+/** Lettering over lettering is the worst. */
+const OVER_TEXT = 60;
 /** A thin line through lettering or a figure makes both unreadable; over another thin line it only confuses. */
 const THROUGH_TEXT = 30;
 const THROUGH_LEADER = 1.5;
@@ -183,7 +187,7 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
     let least = Infinity;
     for (const one of tries) {
       const { box, leader, worse } = one;
-      const plain = overlap(box) * 20 + lost(box) * 400 + ink(box) + worse;
+      const plain = overlap(box) * OVER_TEXT + lost(box) * 400 + ink(box) + worse;
       if (plain >= least) continue;
       const cost = plain + crossed(leader) + through(box) * THROUGH_TEXT;
       if (cost >= least) continue;
@@ -193,8 +197,12 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
     return found ?? tries[0]!;
   };
 
-  const fits = ({ box, ground }: Try): boolean =>
-    ground !== 'another' && overlap(box) <= 1 && lost(box) === 0 && ink(box) <= TOO_MUCH_INK;
+  const fits = ({ box, ground, leader }: Try): boolean =>
+    ground !== 'another' &&
+    overlap(box) <= 1 &&
+    lost(box) === 0 &&
+    ink(box) <= TOO_MUCH_INK &&
+    crossed(leader) <= TOO_MUCH_CROSSED;
 
   const place = (which: (label: Label) => boolean) =>
     drawing.items

@@ -61,7 +61,7 @@ const nameCan = (id: string, text: string, outline: readonly Pt[], tone: 'new' |
   const middle: Pt = [(a[0] + b[0]) / 2, (b[1] + c[1]) / 2];
   const low: Pt = [middle[0], a[1]];
   const places: LabelPlace[] = [
-    ...[6, 20, 34, 60].flatMap((gap): LabelPlace[] => [
+    ...[6, 20, 34, 60, 90].flatMap((gap): LabelPlace[] => [
       { at: [b[0], middle[1]], side: 'right', gap },
       { at: [a[0], middle[1]], side: 'left', gap },
       { at: low, side: 'below', gap },
@@ -76,8 +76,9 @@ const nameCan = (id: string, text: string, outline: readonly Pt[], tone: 'new' |
     layer: 'names',
     lines: [quiet(text, tone)],
     rank,
-    must: true,
-    lead: [middle[0], c[1]],
+    must: tone === 'new',
+    lead: tone === 'new' ? [middle[0], c[1]] : middle,
+    ...(tone === 'new' ? {} : { ofThing: true }),
     places,
   };
 };
