@@ -1,7 +1,7 @@
 // What the built page gets beyond its bundles: a policy that lets it reach nobody but its own server, and the worker
 // that keeps it usable without one.
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 
 const POLICY = [
@@ -40,6 +40,7 @@ export const offline = () => {
       out = resolve(config.root, config.build.outDir);
     },
     closeBundle() {
+      if (!existsSync(out)) return; // the build failed, and says why itself
       const files = readdirSync(out, { recursive: true, withFileTypes: true })
         .filter((entry) => entry.isFile())
         .map((entry) => relative(out, join(entry.parentPath, entry.name)).split(sep).join('/'))

@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../units/result';
 /** Comma-separated text as RFC 4180 has it, and the tab-separated text a spreadsheet puts on the clipboard. */
 
 export type Separator = ',' | ';' | '\t';
-/** Where reading stopped: a quoted cell that is never closed. Row and column count from 1. */
+/** Where reading stopped: a quoted cell that is never closed, or a table without end. Row and column count from 1. */
 export interface CsvFault {
   readonly row: number;
   readonly column: number;
@@ -21,6 +21,9 @@ const quoted = (cell: string, separator: Separator): string =>
 export const writeCsv = (rows: readonly (readonly string[])[], separator: Separator = ','): string =>
   rows.map((row) => `${row.map((cell) => quoted(guard(cell), separator)).join(separator)}\r\n`).join('');
 
+/** A table longer than this is none of a job's: reading stops there. */
+export const MOST_LINES = 20_000;
+
 /** Text → cells. A quote means something only at the start of a cell: 10'-6" is read as it stands. */
 export const readCsv = (text: string, separator: Separator): Result<string[][], CsvFault> => {
   const source = text.replace(/^\uFEFF/, '');
@@ -28,6 +31,7 @@ export const readCsv = (text: string, separator: Separator): Result<string[][], 
   let row: string[] = [];
   let at = 0;
   while (at < source.length || row.length > 0) {
+    if (rows.length >= MOST_LINES) return err({ row: rows.length + 1, column: 1 });
     let cell = '';
     if (source[at] === '"') {
       const read = quotedCell(source, at);

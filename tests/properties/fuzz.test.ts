@@ -126,7 +126,7 @@ describe('files spoiled byte by byte', () => {
   test.each(DEMOS)('%s', (name) => {
     const r = random(name.length);
     const text = demoText(name);
-    const faults = Array.from({ length: cases(70, 6_000) }, (_, i) => {
+    const faults = Array.from({ length: cases(70, 6_500) }, (_, i) => {
       const bad = spoiled(text, r);
       const opened = openJob(bad);
       // only the small house is planned: the others take long

@@ -77,5 +77,5 @@ export const bookWords = {
   noKind: (v: { kind: string }) =>
     `“${v.kind}” is no kind of entry; there are book, rate, material, task, allowance, lead.`,
   noHead: (v: { column: string }) => `The column “${v.column}” is missing.`,
-  openQuote: 'a quotation mark is never closed.',
+  openQuote: 'a quotation mark is never closed, or the table never ends.',
 } as const;

@@ -141,7 +141,7 @@ export const gridWords = {
   badCell: (v: { row: number; column: string; say: string }) => `Row ${v.row}, ${v.column}: ${v.say}`,
   unknownColumn: (v: { head: string }) => `The column “${v.head}” is not known here and was left out.`,
   openQuote: (v: { row: number; column: number }) =>
-    `Row ${v.row}, column ${v.column}: a quote is opened and never closed. Nothing was read.`,
+    `Row ${v.row}, column ${v.column}: a quote is opened and never closed, or the table never ends. Nothing was read.`,
   emptyFile: 'There is nothing in it.',
   dismiss: 'Close',
   discard: 'Put back what the job has',

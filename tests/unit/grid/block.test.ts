@@ -120,7 +120,7 @@ describe('CSV', () => {
     });
     expect(csvRows(groupedJob(), 'a,"b')).toEqual({
       ok: false,
-      error: 'Row 1, column 2: a quote is opened and never closed. Nothing was read.',
+      error: 'Row 1, column 2: a quote is opened and never closed, or the table never ends. Nothing was read.',
     });
     expect(csvRows(groupedJob(), '').ok).toBe(false);
   });
