@@ -41,3 +41,6 @@ export const EXISTING_DWELLING = everyEdition(true);
 
 /** Air behind a surface cabinet in a damp place, in, 312.2; masonry in basements is taken as damp. */
 export const AIR_GAP_IN = 0.25;
+
+/** How far a recessed cabinet's front may stand behind the finished surface, in, 312.3: of noncombustible finish, drywall among it, and of any other. */
+export const SETBACK_MOST_IN = { noncombustible: 0.25, other: 0 } as const;

@@ -1,5 +1,5 @@
 import { faceOf, wallFaces } from '../../job/site';
-import { FINISHED, NO_CAVITY, STUD_CAVITY } from '../../standards/editionsPlace';
+import { FINISHED, NO_CAVITY, SETBACK_MOST_IN, STUD_CAVITY } from '../../standards/editionsPlace';
 import { isKnown } from '../../units/types';
 import { placeWords as say } from '../../words/en/rulesPlace';
 import { breakerPanels } from '../reading';
@@ -23,8 +23,9 @@ export const flush: Rule = {
       }
       if (NO_CAVITY.includes(face.build))
         return stops(say.flushNoCavity(), { remedies: [{ say: say.otherPlace(), cents: null, work: [] }] });
+      const setback = FINISHED.includes(face.build) ? SETBACK_MOST_IN.noncombustible : SETBACK_MOST_IN.other;
       return STUD_CAVITY.includes(face.build)
-        ? holds(say.flushHolds(), { look: say.flushLook() })
+        ? holds(say.flushHolds(), { look: say.flushLook(), required: setback, unit: 'in' })
         : cannotBeTold(say.flushThin(), say.flushLook(), []);
     }),
 };

@@ -73,6 +73,7 @@ describe('running the rules', () => {
         corner: [95, 110],
         turn: 0,
         size: { width: 27, depth: 27, height: 39 },
+        sizes: 'measured',
         bottom: 0,
         blocksCable: true,
         blocksSpace: true,
@@ -160,6 +161,17 @@ test('the headroom exception is cited only where the panel hangs on it', () => {
   );
   expect(verdictOf(factsFor(), 'WS-HEIGHT', 'new')?.section).toBeNull();
   expect(sectionOf('WS-HEIGHT', 2023).section).toBe('110.26(A)(3)');
+});
+
+// 312.3: flush, or not more than 1/4 in behind a noncombustible surface
+test('a recessed cabinet: how far behind the finished surface it may stand', () => {
+  const recessed = (build: string) =>
+    verdictOf(
+      factsFor({ '/options/0/enclosure/mount': 'recessed', '/site/outline/1/face/after/build': build }),
+      'FLUSH',
+      'new',
+    )!;
+  expect([recessed('finished studs').required, recessed('open studs').required]).toEqual([0.25, 0]);
 });
 
 describe('sections by code year', () => {
