@@ -3,6 +3,7 @@ import { mapModel } from '../../../../src/drawings/mapModel';
 import type { Place } from '../../../../src/facts/result';
 import type { Job, Option } from '../../../../src/job/schema';
 import { wallFaces } from '../../../../src/job/site';
+import { isBarredByPlace } from '../../../../src/plan/barred';
 import { placesOn } from '../../../../src/plan/map/clearPlaces';
 import { laidAt } from '../../../../src/plan/map/lookAt';
 import { BEST, mapSteps } from '../../../../src/plan/map/mapSteps';
@@ -49,14 +50,16 @@ test('spliced only, a place farther along costs the cable between, by the foot',
   expect(at(142) - at(112)).toBeLessThan(25 * perFt * 1.02);
 });
 
-/** Every place looked at and planned by itself, without the map: the least likely price of what nothing stops. */
+/** Every place planned by itself, without the map, but those that are barred whatever is laid: the least likely price of what nothing stops. */
 const exhaustive = (job: Job, option: Option): number => {
+  const { facts } = planOption(job, option, 'live');
   const prices = wallFaces(job.site, 'after').flatMap((face) =>
     leftsOn(face.length, option.enclosure.size.width, placesOn(job, option, face)).flatMap((left) => {
       const laid = laidAt(job, option, {
         on: { ...option.enclosure.on, wall: face.wall, face: face.face, left },
         upright: option.enclosure.upright,
       });
+      if (isBarredByPlace({ ...facts, ...laid })) return [];
       const { plan } = planOption(laid.job, laid.option, 'live');
       const open = plan.tally.stops === 0 && plan.runs.every((r) => r.blockedBy.length === 0);
       return open ? [plan.tally.likelyCents] : [];
@@ -96,7 +99,7 @@ const small = (): { job: Job; option: Option } => {
 const demos = (): { job: Job; option: Option }[] =>
   ['small-house', 'washer', 'l-shaped'].map((name) => {
     const job = demoJob(name);
-    return { job, option: { ...job.options.find((o) => o.id === 'relocate-a')!, kind: 'relocate' } };
+    return { job, option: job.options.find((o) => o.id === 'relocate-a')! };
   });
 
 test(
