@@ -14,12 +14,7 @@ export const tenPercent: Rule = {
     const short = isShortStretch(facts, row);
     const measure = { measured: row.length, unit: 'in' };
     if (!isKnown(short))
-      return cannotBeTold(
-        say.shortUnknown({ limit: '' }).trim(),
-        say.shortLook(),
-        wholeLengthPaths(facts, row),
-        measure,
-      );
+      return cannotBeTold(say.shortUnknown({ limit: null }), say.shortLook(), wholeLengthPaths(facts, row), measure);
     return short ? holds(say.tenHolds(), measure) : failsNote(say.tenLonger(), { ...measure, look: say.shortLook() });
   },
 };

@@ -35,9 +35,9 @@ export const cableWords = {
     `${v.count === 1 ? 'One support' : `${v.count} supports`}; ${v.least === 1 ? 'one is' : `${v.least} are`} the least for this length.`,
   supportRemedy: () => 'Put up the missing staples or straps.',
 
-  bundleHolds: (v: { limit: string }) => v.limit,
-  bundleFails: (v: { limit: string }) => v.limit,
-  bundleUnknown: (v: { limit: string }) => `${v.limit} Something about these cables or their breakers is not known.`,
+  bundleHolds: (v: { limit: string }) => `${v.limit}.`,
+  bundleFails: (v: { limit: string }) => `${v.limit}.`,
+  bundleUnknown: (v: { limit: string }) => `${v.limit}. Something about these cables or their breakers is not known.`,
   bundleLook: () => 'Read the jackets (NM-B or not) and the breaker ratings.',
   bundleRemedy: () => 'Put fewer cables together.',
 

@@ -29,9 +29,9 @@ export const wiringWords = {
   beside: (v: { rows: number; stretch: string }) =>
     `${v.rows === 1 ? 'Another row lies' : `${v.rows} other rows lie`} along the same ${v.stretch}: keep the rows a cable’s width apart all the way, or they count as one bundle.`,
   shortStretch: (v: { limit: string }) =>
-    `${v.limit} The stretch is not over 10 ft and not over a tenth of any of these circuits, so it may be left out.`,
-  shortUnknown: (v: { limit: string }) =>
-    `${v.limit} Whether the stretch is short enough to be left out depends on the whole lengths of these circuits, which are not known.`,
+    `${v.limit}. The stretch is not over 10 ft and not over a tenth of any of these circuits, so it may be left out.`,
+  shortUnknown: (v: { limit: string | null }) =>
+    `${v.limit === null ? '' : `${v.limit}. `}Whether the stretch is short enough to be left out depends on the whole lengths of these circuits, which are not known.`,
   shortLook: () => 'Measure or count the whole length of each circuit, to its last outlet.',
   tenHolds: () => 'The stretch is short against the whole circuit: its adjustment may be left out.',
   tenLonger: () => 'The stretch is too long, or sealed, to be left out: its adjustment stands.',
