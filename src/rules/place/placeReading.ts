@@ -1,6 +1,7 @@
 import { type SpaceAnswer, searchSpace } from '../../calculations/spaceSearch';
 import type { Intruder, SpaceBox, SpacePanel, SpaceVerdict } from '../../calculations/spaceZone';
 import type { Remedy } from '../../facts/ruling';
+import { SAME_PLACE_IN } from '../../geometry/polygon';
 import { turnAbout } from '../../geometry/vector';
 import type { Area, Enclosure, Obstacle, Site } from '../../job/schema';
 import { enclosureOnFace, faceOf, framingAt, type WallFace, wallFaces } from '../../job/site';
@@ -182,8 +183,11 @@ export const shapeOf = (place: Standing, box: SpaceBox, at: 'bottom' | 'top' = '
   });
 };
 
-export const inFeet = (length: In | null): string => formatFeetInches(length ?? 0);
-export const orOpen = (length: In | null): string | null => (length === null ? null : formatFeetInches(length));
+const SIXTEENTHS = 16;
+/** What is clear is said rounded down, so that what is short by a hair is not said to be enough. */
+const clear = (length: In): string => formatFeetInches(Math.floor(length * SIXTEENTHS + SAME_PLACE_IN) / SIXTEENTHS);
+export const inFeet = (length: In | null): string => clear(length ?? 0);
+export const orOpen = (length: In | null): string | null => (length === null ? null : clear(length));
 
 /** JSON pointer of a wall face's build in one state of the house. */
 export const buildPath = ({ job }: FactsInYear, { face }: Pick<Standing, 'face'>, state: 'now' | 'after'): string =>

@@ -4,6 +4,7 @@ import { RULES } from '../../../src/rules/list';
 import { holds, type Rule } from '../../../src/rules/rule';
 import { judgeAll, runRules } from '../../../src/rules/run';
 import { sectionOf } from '../../../src/standards/sections';
+import { formatFeetInches } from '../../../src/units/length';
 import { FIXTURES } from './fixtures/all';
 import { baseJob, changed, factsFor, factsOf, verdictOf } from './support';
 
@@ -161,6 +162,12 @@ test('the headroom exception is cited only where the panel hangs on it', () => {
   );
   expect(verdictOf(factsFor(), 'WS-HEIGHT', 'new')?.section).toBeNull();
   expect(sectionOf('WS-HEIGHT', 2023).section).toBe('110.26(A)(3)');
+});
+
+// 110.26(A)(1): 36 in
+test('what is short by a hair is not said to be enough', () => {
+  const short = FIXTURES.find((f) => f.rule === 'WS-DEPTH' && f.name.includes('35 63/64'))!;
+  expect(verdictOf(factsFor(short.set), 'WS-DEPTH', 'new')!.say).toContain(`${formatFeetInches(35 + 15 / 16)} clear`);
 });
 
 // 312.3: flush, or not more than 1/4 in behind a noncombustible surface
