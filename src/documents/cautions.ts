@@ -9,7 +9,7 @@ import {
   SAFETY_SOURCES,
   STOP_AND_ASSESS,
 } from '../standards/safety';
-import type { Source } from '../standards/source';
+import { cited, type Source } from '../standards/source';
 import { isKnown } from '../units/types';
 import { cautionWords as say } from '../words/en/cautions';
 
@@ -20,6 +20,8 @@ export interface Caution {
   readonly id: keyof typeof CAUTION_PLACES;
   readonly say: string;
   readonly source: Source;
+  /** The source as it is printed. */
+  readonly cited: string;
 }
 
 const CAUTION_PLACES = {
@@ -107,6 +109,8 @@ export const cautionsAt = (job: Job, place: CautionPlace): Caution[] => {
   ];
   return drafts.flatMap(([id, text, source]) => {
     const places: readonly CautionPlace[] = CAUTION_PLACES[id];
-    return text !== null && places.includes(place) ? [{ id, say: text, source }] : [];
+    return text !== null && places.includes(place)
+      ? [{ id, say: text, source, cited: source.standing === 'memory' ? say.practice : cited(source) }]
+      : [];
   });
 };

@@ -25,6 +25,7 @@ const remedyCents = (remedy: Remedy, unit: UnitMills): Cents | null => {
 const splitFor = (job: Job, option: Option, verdict: Verdict): string | null => {
   const split = splitOf(verdict.rule);
   if (!split || verdict.effect === null || verdict.amendment !== null) return null;
+  if (!split.shownOn.includes(verdict.effect)) return null;
   if (split.only !== undefined && split.only !== option.kind) return null;
   const { edition } = job.code;
   if (isKnown(edition) && !split.years.includes(edition)) return null;

@@ -13,10 +13,10 @@ export const SAFETY_SOURCES = {
   dead: outside('OSHA', '29 CFR 1910.333(a)(1), (b); 1910.147', 'confirmed'),
   arcFlash: outside('NFPA', 'NFPA 70E', 'confirmed'),
   lead: outside('EPA', '40 CFR 745, subpart E', 'confirmed'),
-  asbestos: outside('', 'trade practice', 'memory'),
+  asbestos: outside('', '', 'memory'),
   alarms: outside('IRC', 'IRC R314, R315', 'one source'),
   engineered: outside('IRC', 'IRC R502.8.2', 'confirmed'),
-  practice: outside('', 'trade practice', 'memory'),
+  practice: outside('', '', 'memory'),
 } as const;
 
 /** Paint of houses built before this year may hold lead; the federal rule begins at more than so much painted surface a room, sq ft. */

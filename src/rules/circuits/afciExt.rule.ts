@@ -21,6 +21,12 @@ const settingsQuoted = ({ job, runs }: FactsInYear, circuit: Id): string | null 
   return quoted(job, ...(own.some(isExtended) ? MEASURE : []), ...works);
 };
 
+/** What is done to the wiring, where that alone is a question. */
+const workOn = ({ job, runs }: FactsInYear, circuit: Id): 'shortened' | 'new home run' | 'extended' => {
+  const ways = cablesOf(job, circuit).flatMap((h) => runs.filter((r) => r.homeRun === h.id).map((r) => r.way));
+  return ways.includes('new home run') ? 'new home run' : ways.includes('reuse') ? 'shortened' : 'extended';
+};
+
 /** Wiring extended, replaced or added to: does arc-fault protection come with it? The breaker itself is in the plan. */
 export const afciExt: Rule = {
   id: 'AFCI-EXT',
@@ -39,6 +45,7 @@ export const afciExt: Rule = {
       unit: 'in',
       amendment: settingsQuoted(facts, subject),
     };
+    const work = workOn(facts, subject);
     switch (judged.required) {
       case 'yes': {
         const newHomeRun = runs.some(
@@ -69,7 +76,12 @@ export const afciExt: Rule = {
             scopePaths(job, circuit),
             measure,
           );
-        return cannotBeTold(say.afciAsk(v), say.afciAskLook(), [], measure);
+        return cannotBeTold(
+          say.afciAsk({ ...v, work }),
+          say.afciAskLook(),
+          [],
+          work === 'shortened' ? { amendment: measure.amendment } : measure,
+        );
       case 'cannot be told':
         return cannotBeTold(say.afciUntold(v), say.afciUntoldLook(), scopePaths(job, circuit), measure);
     }

@@ -33,6 +33,6 @@ export const noteTexts = (job: Job, plan: Plan): string[][] => {
         ].join(' ');
       }),
   );
-  const cautions = cautionsAt(job, 'owner').map((c) => `${c.say} ${screenWords.cited(c.source)}`);
+  const cautions = cautionsAt(job, 'owner').map((c) => `${c.say} ${c.cited}`);
   return [...texts, cautions, [...plan.price.missingSay], plan.price.assumed.map((one) => one.say)];
 };

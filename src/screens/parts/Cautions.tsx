@@ -1,6 +1,5 @@
 import { type CautionPlace, cautionsAt } from '../../documents/cautions';
 import { cautionWords as say } from '../../words/en/cautions';
-import { screenWords } from '../../words/en/screens';
 import { useJob } from '../selected';
 import css from './cautions.module.css';
 
@@ -13,7 +12,7 @@ export const Cautions = ({ at }: { readonly at: CautionPlace }) => {
       <h3>{say.title}</h3>
       {cautions.map((c) => (
         <p key={c.id}>
-          {c.say} <small>{screenWords.cited(c.source)}</small>
+          {c.say} <small>{c.cited}</small>
         </p>
       ))}
     </section>

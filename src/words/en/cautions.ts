@@ -1,6 +1,7 @@
 /** Cautions that stand where they matter, in our own words, with the duty behind each. */
 export const cautionWords = {
   title: 'Cautions for this job',
+  practice: 'common practice, no source',
   coverOff:
     'Reading tails, lugs and the bond means cover off: energized work for a qualified person, unless it is dead and proved dead. An arc flash can happen in a house too, though no label is asked for there.',
   dead: 'Dead before work, locked out upstream, proved dead with a tester tried before and after.',

@@ -34,10 +34,14 @@ export const circuitWords = {
   afciNear: (v: { label: string; length: string }) =>
     `${v.label}: extended by ${v.length}, close to the length that is excused.`,
   afciTape: () => 'Tape the new cable from box wall to panel wall before anything is closed.',
-  afciAsk: (v: { label: string }) =>
-    `${v.label}: inspectors read the rule differently here; ask before the price is fixed.`,
+  afciAsk: (v: { label: string; length: string; work: 'shortened' | 'new home run' | 'extended' }) =>
+    v.work === 'shortened'
+      ? `${v.label}: its cable is only drawn back and cut shorter; whether that brings arc-fault protection is for the inspector. Ask before the price is fixed.`
+      : v.work === 'new home run'
+        ? `${v.label}: its home run is replaced over ${v.length}, not more than the length that excuses an extension; whether that excuses it is for the inspector. Ask before the price is fixed.`
+        : `${v.label}: extended by ${v.length}, within the length that is excused only if conductor inside cabinets and boxes is left out; that is for the inspector. Ask before the price is fixed.`,
   afciAskLook: () =>
-    'Ask the inspector about wiring that is only shortened, a home run replaced in full, and how the length is measured.',
+    'Ask the inspector: the question sheet has this question, and an answer there settles it for every circuit.',
   afciTogether: (v: { label: string; lengths: readonly string[]; all: string }) =>
     `${v.label}: ${v.lengths.length} of its home runs are extended, by ${v.lengths.join(' and ')}; each is within the length that is excused, together they are ${v.all}.`,
   afciTogetherLook: () =>

@@ -177,7 +177,7 @@ export const panelWords = {
   torque: () => 'Tighten every terminal to its marked torque and record it.',
   torqueLook: () => 'Torque tool, values from the labels.',
   safe: () =>
-    'Permit first. Dead before work, locked out, proven dead; line terminals of a service stay live until the utility pulls.',
+    'Permit first. Dead before work, locked out, proven dead; line terminals of a service stay live until the utility opens it.',
   safeLook: () => 'Lockout, tester proven before and after, lead and asbestos checked before drilling.',
   openings: () => 'Close unused knockouts and breaker openings.',
   openingsLook: () => 'Seals and filler plates on the order.',

@@ -11,7 +11,7 @@ export const protectionWords = {
       v.basement === 'all' ? 'every basement, finished or not' : 'unfinished basements only'
     }, ${v.kitchen === 'all' ? 'everywhere in kitchens' : 'at kitchen countertops'}, laundry areas, and within 6 ft of sinks, tubs and showers.`,
   gfciOut: (v: { label: string; known: boolean }) =>
-    `${v.label} ${v.known ? 'serves' : 'may serve'} outdoors: a moved panel alone brings no GFCI protection to outlets there; what it has is kept.`,
+    `${v.label}: ${v.known ? 'outlets outdoors' : 'perhaps outlets outdoors'}. A moved panel alone brings them no GFCI protection; what they have is kept.`,
   gfciOutLook: () => 'Look for a GFCI breaker or receptacle ahead of every outlet outdoors, before and after.',
   gfciReplaced: (v: { label: string }) =>
     `${v.label}: its receptacle is replaced, so it gets the GFCI protection that its place asks for.`,

@@ -14,7 +14,7 @@ export const serviceWords = {
     `They carry the whole dwelling. Whether a main of ${v.amps} A may stand behind them waits for the marking of the terminals${v.jacket ? ' and of the jacket, taken at its strictest here' : ''}.`,
   condUnrecorded: () => 'The service-entrance conductors in front of the new disconnect are not in the survey.',
   condLook: () =>
-    'Read size and metal of the service-entrance conductors at the meter or in the panel, dead only after the utility pulls.',
+    'Read size and metal of the service-entrance conductors at the meter or in the panel, dead only after the utility opens the service.',
   condMarked: () => 'Buy a disconnect with terminals marked 75 °C.',
   condSmaller: (v: { amps: number }) => `Put in a main of ${v.amps} A.`,
   condNew: () => 'Replace the service-entrance conductors: utility and permit come with it.',

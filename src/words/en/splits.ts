@@ -2,7 +2,7 @@
 export const splitWords = {
   lead: 'Practice is split.',
   'AFCI-EXT':
-    'By the text a branch circuit begins after its breaker, so replacing a panel alone extends nothing; some inspectors still ask for arc-fault protection on any panel job, others only where more than 6 ft are added.',
+    'By the text a branch circuit begins after its breaker, so a panel job alone extends nothing, and only an extension of more than 6 ft counts; some inspectors take any wiring that is cut, drawn back or replaced as modified and ask for arc-fault protection.',
   'AFCI-EXT-17':
     'The 2017 text does not say whether conductor inside cabinets and boxes counts in the 6 ft; the later texts leave it out.',
   'AFCI-AREA':
