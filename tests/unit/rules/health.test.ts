@@ -52,6 +52,15 @@ const yearComparisonsIn = (source: string): string[] =>
     return compared || switched ? [n.type] : [];
   });
 
+/** Numbers in what rules share that are no requirement of a code. 2 is the height in a point. */
+const SHARED_NUMBERS: Readonly<Record<string, { readonly values: readonly number[]; readonly why: string }>> = {
+  'reading.ts': { values: [240], why: 'the voltage of a two-pole circuit, as the survey writes it' },
+  'run.ts': { values: [100], why: 'how effects are weighed against the number of cures' },
+  'feeder/feederReading.ts': { values: [60, 75], why: 'the two markings terminals have, as the survey writes them' },
+  'feeder/feederWay.ts': { values: [12], why: 'inches in a foot' },
+  'place/placeReading.ts': { values: [16], why: 'sixteenths of an inch, for what is printed' },
+};
+
 const read = (file: string) => readFileSync(`${ROOT}/${file}`, 'utf8');
 
 describe('a rule file', () => {
@@ -60,6 +69,14 @@ describe('a rule file', () => {
   });
   test.each(FILES)('%s compares no code year', (file) => {
     expect(yearComparisonsIn(read(file))).toEqual([]);
+  });
+  test('what rules share holds no figure of a code either: places in a point, and the few numbers named here', () => {
+    const found = FILES.filter((f) => !RULE_FILES.includes(f)).flatMap((f) =>
+      numbersIn(read(f))
+        .filter((n) => n !== 2 && !(SHARED_NUMBERS[f]?.values ?? []).includes(n as number))
+        .map((n) => `${f}: ${n}`),
+    );
+    expect(found).toEqual([]);
   });
   test('the check sees a number and a comparison where there is one', () => {
     expect(numbersIn('export const a = (x: number) => x <= 36 || x === -1;')).toEqual([36]);
