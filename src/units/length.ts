@@ -48,7 +48,7 @@ const FEET_INCHES = new RegExp(
 const METRIC = new RegExp(String.raw`^(?<sign>-)?(?<n>${NUMBER})\s*(?<unit>mm|cm|m)$`, 'i');
 
 const fraction = (text: string): number => {
-  const known = FRACTIONS[text];
+  const known = Object.hasOwn(FRACTIONS, text) ? FRACTIONS[text] : undefined;
   if (known !== undefined) return known;
   const [top, bottom] = text.split('/').map(Number);
   return top! / bottom!;

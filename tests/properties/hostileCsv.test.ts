@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { bookCsv, readBookCsv } from '../../src/documents/bookCsv';
-import { MOST_LINES, readCsv } from '../../src/documents/csv';
+import { MOST_LINES } from '../../src/documents/csv';
 import { checkJob } from '../../src/job/parse';
 import { priceBookSchema } from '../../src/job/schema';
 import { defaultBook } from '../../src/pricing/defaultBook';
 import { applyCells } from '../../src/screens/survey/grid/apply';
+import { COLUMNS } from '../../src/screens/survey/grid/columns';
 import { csvRows, gridCsv } from '../../src/screens/survey/grid/csvRows';
 import { demoJob } from '../support/demos';
 import { cases } from '../support/effort';
@@ -64,17 +65,17 @@ const spoiled = (text: string, r: Random): string => {
   }
 };
 const FORMULA = /^[=+\-@\t\r]/;
-const formulas = (csv: string): string[] => {
-  const read = readCsv(csv, '\t');
-  // cells as a spreadsheet would see them: what stands between separators, quotes taken off
-  return (read.ok ? csv.split(/[,\r\n]+/) : [])
-    .map((cell) => cell.replace(/^"/, ''))
-    .filter((cell) => FORMULA.test(cell) && !/^-?\d/.test(cell));
-};
+/** Cells as a spreadsheet reads them (RFC 4180): quotes undone, nothing else. */
+const cellsOf = (csv: string): string[] =>
+  [...csv.matchAll(/(?:^|,|\r\n)(?:"((?:[^"]|"")*)"|([^,\r\n]*))/g)].map(
+    ([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? '',
+  );
+const formulas = (csv: string): string[] =>
+  cellsOf(csv).filter((cell) => FORMULA.test(cell) && !/^-\d+(\.\d+)?$/.test(cell));
 
 test('the look-out for formulas sees one', () => {
   expect(formulas('a,=1+1\r\n')).toEqual(['=1+1']);
-  expect(formulas('"@SUM(A1)",-3\r\n')).toEqual(['@SUM(A1)"']);
+  expect(formulas('"@SUM(A1,""b"")",-3\r\n"text, =1"\r\n')).toEqual(['@SUM(A1,"b")']);
 });
 
 test('price books spoiled by cell, line and byte', () => {
@@ -123,6 +124,14 @@ test('circuits spoiled by cell, line and byte', () => {
   expect(taken).toBeGreaterThan(0);
   expect(csvRows(job, `${text}"never closed`).ok).toBe(false);
   outcome('circuits', { files: taken + refused, taken, refused });
+});
+
+test.each(['constructor', 'toString', '__proto__', 'valueOf'])('%s in every cell is text like any other', (word) => {
+  const job = demoJob('small-house');
+  for (const { id: column } of COLUMNS) {
+    const applied = applyCells(job, new Map(), [{ row: 0, column, text: word }]);
+    expect(checkJob(applied.job)).toMatchObject({ ok: true });
+  }
 });
 
 test('what a person typed leaves as text, never as a formula', () => {

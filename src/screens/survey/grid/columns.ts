@@ -58,5 +58,5 @@ const plain = (head: string): string => head.toLowerCase().replaceAll(/[.:]/g, '
 export const columnHeaded = (head: string): ColumnId | undefined => {
   const word = plain(head);
   const own = COLUMNS.find((c) => plain(say.heads[c.id]) === word);
-  return own?.id ?? ALIASES[word];
+  return own?.id ?? (Object.hasOwn(ALIASES, word) ? ALIASES[word] : undefined);
 };

@@ -50,7 +50,8 @@ export const readChoice =
   <T extends string | number>(choices: readonly T[], also: Readonly<Record<string, T>> = {}) =>
   (text: string): Read<T> => {
     const word = text.trim().toLowerCase();
-    const found = choices.find((c) => String(c).toLowerCase() === word) ?? also[word];
+    const found =
+      choices.find((c) => String(c).toLowerCase() === word) ?? (Object.hasOwn(also, word) ? also[word] : undefined);
     return found === undefined ? err(say.notOneOf({ typed: text, choices: choices.map(String) })) : ok(found);
   };
 
