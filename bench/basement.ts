@@ -75,6 +75,7 @@ export const basement = (circuits = 42, things = 12, area = 1): Job => {
       corner: [r.int(40, w - 100), r.int(40, d - 90)] as Pt,
       turn: 0,
       size,
+      sizes: 'measured',
       bottom: overhead ? UNDERSIDE - 4 : 0,
       blocksCable: true,
       blocksSpace: true,

@@ -72,7 +72,8 @@ const fieldAt = (job: Job, steps: readonly string[]): string => {
   const attached = steps.indexOf('attached');
   if (attached >= 0) {
     const one = valueAt(job, steps.slice(0, attached + 2)) as { kind?: string } | undefined;
-    if (one?.kind !== undefined) return say.hung({ kind: one.kind });
+    if (one?.kind !== undefined)
+      return say.hung({ kind: one.kind, asks: steps.at(-1) === 'becomes' ? 'becomes' : 'answer' });
   }
   const state = steps.find((step): step is 'now' | 'after' => step === 'now' || step === 'after') ?? null;
   const face = steps.find((step) => step === 'front' || step === 'back') ?? null;

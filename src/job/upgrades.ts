@@ -26,6 +26,11 @@ export interface Fill {
 export const FILLS: readonly Fill[] = [
   { at: ['feeder'], key: 'outside', value: 'unknown' },
   { at: ['code'], key: 'saidBy', value: {} },
+  // as they were counted before the question was put
+  { at: ['enclosures', '*', 'attached', '*'], key: 'becomes', value: 'moves' },
+  { at: ['options', '*', 'enclosure', 'attached', '*'], key: 'becomes', value: 'moves' },
+  { at: ['site', 'openings', '*'], key: 'sizes', value: 'measured' },
+  { at: ['site', 'obstacles', '*'], key: 'sizes', value: 'measured' },
 ];
 
 /** Raw data with the steps from its schema number up carried out, and what was done in words. */

@@ -116,6 +116,7 @@ test.each(SEEDS)("one more obstacle never cheapens a home run's own best route: 
     corner: [r.int(40, 120), r.int(20, 100)] as [number, number],
     turn: 0,
     size: { width: r.int(10, 60), depth: r.int(10, 60), height: 20 },
+    sizes: 'measured' as const,
     bottom: 88,
     blocksCable: true,
     blocksSpace: true,

@@ -165,6 +165,7 @@ describe('what is planted is caught', () => {
             corner: [Math.min(leg.from[0], leg.to[0]) - 4, Math.min(leg.from[1], leg.to[1]) - 4],
             turn: 0,
             size: { width: 200, depth: 200, height: 300 },
+            sizes: 'measured',
             bottom: -50,
             blocksCable: true,
             exists: { now: true, after: true },

@@ -85,6 +85,7 @@ const obstacle = (id: string, r: Random, w: number, d: number): Obstacle => {
     corner,
     turn: r.chance(0.2) ? r.int(1, 89) : 0,
     size,
+    sizes: 'measured',
     bottom: overhead ? JOIST_UNDERSIDE - r.int(0, 6) : 0,
     blocksCable: true,
     blocksSpace: true,

@@ -18,9 +18,14 @@ export const panelsWith = (facts: FactsInYear, wanted: (thing: Attached) => bool
 export const hungOn = (facts: FactsInYear, panel: string, wanted: (thing: Attached) => boolean) => {
   const things = facts.job.enclosures
     .find((e) => e.id === panel)!
-    .attached.map((thing, i) => ({ thing, path: pathTo(facts.job, 'enclosures', panel, 'attached', i, 'answer') }))
+    .attached.map((thing, i) => ({
+      thing,
+      waits: (['becomes', 'answer'] as const)
+        .filter((key) => !isKnown(thing[key]))
+        .map((key) => pathTo(facts.job, 'enclosures', panel, 'attached', i, key)),
+    }))
     .filter(({ thing }) => wanted(thing));
-  const open = things.filter(({ thing }) => !isKnown(thing.answer));
+  const open = things.filter(({ waits }) => waits.length > 0);
   const names = (list: typeof things) =>
     list
       .map(({ thing }) => thing.kind)
@@ -28,7 +33,7 @@ export const hungOn = (facts: FactsInYear, panel: string, wanted: (thing: Attach
       .join(', ');
   return {
     open: names(open),
-    waits: open.map(({ path }) => path),
+    waits: open.flatMap(({ waits }) => waits),
     all: names(things),
     answers: things
       .map(({ thing }) => thing.answer)

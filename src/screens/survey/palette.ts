@@ -65,6 +65,7 @@ export const obstacleOf = (thing: Thing, id: string, corner: readonly [number, n
   corner,
   turn: 0,
   size: thing.size,
+  sizes: 'unknown',
   bottom: thing.hang,
   blocksCable: thing.blocksCable,
   blocksSpace: thing.blocksSpace,

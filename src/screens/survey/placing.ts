@@ -30,6 +30,7 @@ export const newOpening = (job: Job, kind: OpeningKind, on: Pick<OnWall, 'wall' 
     on: { ...on, bottom },
     width,
     height,
+    sizes: 'unknown',
     hinge: swing,
     swings: swing,
   };

@@ -74,6 +74,7 @@ const KEYS: Readonly<Record<string, string>> = {
   insulated: 'whether it is insulated',
   studSpacing: 'stud spacing',
   thickness: 'thickness',
+  sizes: 'its sizes: those of an ordinary one stand for them',
   height: 'height',
 };
 const FRAMING_KIND = 'kind of joist';
@@ -94,7 +95,10 @@ export const fieldWords = {
       ...(v.face === null ? [] : [`on its ${v.face} side`]),
       ...(v.state === null ? [] : [STATE[v.state]]),
     ].join(' '),
-  hung: (v: { kind: string }) => `what becomes of the ${v.kind} hung on it`,
+  hung: (v: { kind: string; asks: 'becomes' | 'answer' }) =>
+    v.asks === 'becomes'
+      ? `whether the ${v.kind} hung on it moves to the new panel or ends with this work`
+      : `what becomes of the ${v.kind} hung on it`,
 
   circuit: (v: { label: string; number: string }) =>
     v.label === '' ? `circuit ${v.number}` : `${v.label} (circuit ${v.number})`,

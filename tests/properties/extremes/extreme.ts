@@ -57,6 +57,7 @@ export const box = (id: string, corner: number[], size: number[], bottom = 0, mo
   corner,
   turn: 0,
   size: { width: size[0], depth: size[1], height: size[2] },
+  sizes: 'measured',
   bottom,
   blocksCable: true,
   blocksSpace: true,

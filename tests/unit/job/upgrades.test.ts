@@ -11,13 +11,18 @@ test('schema 1 is the first: there is nothing to upgrade', () => {
 test('a file from before keys were added opens with each of them filled and listed', () => {
   const now = JSON.parse(readFileSync(new URL('../../jobs/v1.json', import.meta.url), 'utf8'));
   const older = structuredClone(now);
+  let gone = 0;
   for (const { at, key } of FILLS) {
-    const holder = at.reduce((value, step) => value[step], older);
-    expect(key in holder).toBe(true);
-    delete holder[key];
+    const holders = at.reduce((values, step) => values.flatMap((v) => (step === '*' ? v : [v[step]])), [older]);
+    for (const holder of holders) {
+      expect(key in holder).toBe(true);
+      delete holder[key];
+      gone++;
+    }
   }
+  expect(gone).toBeGreaterThanOrEqual(FILLS.length - 1); // nothing hangs on the new panels of this file
   const opened = openJob(JSON.stringify(older));
-  expect(opened.ok && opened.value.repairs).toHaveLength(FILLS.length);
+  expect(opened.ok && opened.value.repairs).toHaveLength(gone);
 });
 
 test('every schema number below the present one has exactly one step', () => {

@@ -47,3 +47,12 @@ test('a feeder outside the room is priced by its length alone, and said to be', 
   expect(says(planOf(small), '/feeder/outside')).toContain('no hole, opening or tubing');
   expect(says(planOf(small, 'in-place'), '/feeder/outside')).toBeNull();
 });
+test('things of an ordinary size nobody measured', () => {
+  const [first, ...rest] = small.site.obstacles;
+  const site = { ...small.site, obstacles: [{ ...first!, sizes: 'unknown' as const }, ...rest] };
+  const plan = planOf({ ...small, site });
+  expect(says(plan, '/site/obstacles/0/sizes')).toContain(
+    `Not measured, but taken at an ordinary size: ${first!.kind}.`,
+  );
+  expect(plan.tally).toEqual(planOf(small).tally);
+});

@@ -80,6 +80,19 @@ describe('a surge device', () => {
   });
 });
 
+test('what hangs on an old panel is moved over; what ends with the work is not, and what nobody told waits', () => {
+  // no source: the survey says which
+  const hung = (becomes: 'moves' | 'ends' | 'unknown') => {
+    const attached = [{ kind: 'timer', becomes, answer: 'as told' }];
+    const job = { ...small, enclosures: small.enclosures.map((e) => ({ ...e, attached })) };
+    return planOption(job, job.options.find((o) => o.kind === 'in place')!).plan.price;
+  };
+  const hours = (of: ReturnType<typeof hung>) => of.lines.filter((l) => l.item === 'attached device').length;
+  expect([hours(hung('moves')), hours(hung('ends')), hours(hung('unknown'))]).toEqual([1, 0, 1]);
+  expect([hung('moves').missing, hung('ends').missing]).toEqual([[], []]);
+  expect(hung('unknown').missing).toEqual(['/enclosures/0/attached/0/becomes']);
+});
+
 describe('what a price waits for', () => {
   const planOf = (job: Job, id: string) => planOption(job, job.options.find((o) => o.id === id)!).plan;
   const fed = (job: Job, feeder: Partial<Job['feeder']>): Job => ({ ...job, feeder: { ...job.feeder, ...feeder } });

@@ -71,6 +71,7 @@ const box = (id: string, corner: Pt, width: number, depth: number, bottom: numbe
   corner,
   turn: 0,
   size: { width, depth, height },
+  sizes: 'measured',
   bottom,
   blocksCable: true,
   blocksSpace: false,
@@ -221,6 +222,7 @@ describe('walls', () => {
       on: { wall: 'w1', face: 'front', left: 20, bottom: 0 },
       width: 36,
       height: 80,
+      sizes: 'measured',
       hinge: 'left',
       swings: 'front',
     };

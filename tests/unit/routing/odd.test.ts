@@ -26,6 +26,7 @@ describe('odd questions get an answer', () => {
           corner: [96, 120],
           turn: 0,
           size: { width: 32, depth: 24, height: 96 },
+          sizes: 'measured',
           bottom: 0,
           blocksCable: true,
           blocksSpace: true,

@@ -7,6 +7,7 @@ import { text } from './spec';
 import { TypedField } from './TypedField';
 
 type Attached = Enclosure['attached'];
+const BECOMES = (['moves', 'ends'] as const).map((value) => ({ value, say: say.choices[value] }));
 
 /** What hangs on an old panel and must go somewhere when it goes: each with what becomes of it, or not known. */
 export const AttachedField = ({
@@ -26,6 +27,12 @@ export const AttachedField = ({
           value={thing.kind}
           onSet={(kind) => onSet(attached.with(i, { ...thing, kind: kind as string }))}
         />
+        <ChoiceField
+          spec={{ label: say.attachedBecomes({ kind: thing.kind }), unknown: true }}
+          of={BECOMES}
+          value={thing.becomes}
+          onSet={(becomes) => onSet(attached.with(i, { ...thing, becomes: becomes as Attached[number]['becomes'] }))}
+        />
         <TypedField
           spec={text('', say.attachedAnswer({ kind: thing.kind }), 'may be unknown')}
           value={thing.answer}
@@ -39,7 +46,7 @@ export const AttachedField = ({
     <button
       type="button"
       className={css.more}
-      onClick={() => onSet([...attached, { kind: ATTACHED_KINDS[0], answer: 'unknown' }])}
+      onClick={() => onSet([...attached, { kind: ATTACHED_KINDS[0], becomes: 'unknown', answer: 'unknown' }])}
     >
       {say.addAttached}
     </button>

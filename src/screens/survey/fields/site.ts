@@ -32,6 +32,8 @@ const point = (field: string, what = ''): readonly Spec[] => [
   length(`${field}/1`, what ? `${what} ${f.y}` : f.y),
 ];
 
+const sizes = choice({ value: 'measured', say: choices.measured })('/sizes', f.sizes, U);
+
 export const WALL: readonly Group[] = [
   group(null, length('/thickness', f.thickness, U), stud),
   group(heads.wallNow, ...faceNowAfter('/face')),
@@ -56,6 +58,7 @@ export const OPENING: readonly Group[] = [
     length('/on/bottom', f.sill),
     length('/width', f.width),
     length('/height', f.height),
+    sizes,
     choice(
       { value: 'left', say: choices.left },
       { value: 'right', say: choices.right },
@@ -106,6 +109,7 @@ export const OBSTACLE: readonly Group[] = [
     length('/size/width', f.width),
     length('/size/depth', f.depth),
     length('/size/height', f.height),
+    sizes,
   ),
   group(
     heads.blocks,
