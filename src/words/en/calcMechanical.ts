@@ -29,7 +29,6 @@ export const calcMechanicalWords = {
   needCableOrDiameter: () => 'Expected the trade name of a cable, or its diameter.',
   notACable: (v: { name: string }) =>
     `"${v.name}" is not a cable name known here; write it like '12/2 w/G', '12/2 MC' or '2-2-2-4 Al SER', or give the diameter.`,
-  beyondVolts: (v: { volts: number }) => `Expected at most ${v.volts} volts to ground.`,
   leftRight: () => 'Expected the far side not before the near side.',
 
   conductorsCount: (v: { awg: string; count: number; each: number }) =>

@@ -4,7 +4,6 @@ export const feederChoiceWords = {
   colWay: 'Way',
   colDoes: 'For the breaker',
   colPrice: 'Price of it',
-  colWhy: 'What it is',
   way: { kept: 'Keep', extended: 'Extend', replaced: 'Replace' },
   planned: 'planned',
   notPossible: 'not here',
