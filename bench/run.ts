@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { boxLines } from './boxes';
 import { cutLines } from './cuts';
 import { gridLines } from './grid';
+import { keepingLines } from './keeping';
 import { mapLines } from './map';
 import { panelLines } from './panel';
 import { replanLines } from './replan';
@@ -19,6 +20,7 @@ const PARTS: Readonly<Record<string, () => Line[] | Promise<Line[]>>> = {
   B10: cutLines,
   B12: panelLines,
   B13: sameLines,
+  B16: keepingLines,
 };
 
 const wanted = process.argv.slice(2);

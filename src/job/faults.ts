@@ -37,7 +37,7 @@ export const inShort = (value: unknown): string => {
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return jobWords.anObject;
-  const text = JSON.stringify(value);
+  const text = JSON.stringify(value) ?? String(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { openJob } from '../../src/job/parse';
+import { outcome } from '../support/outcome';
 import { serveBuild } from './staticServer';
 import { demoText, planned, savedFile } from './support';
 
@@ -208,11 +209,14 @@ test('a thousand jobs: found, put away, brought back, duplicated; states gone ba
   await seedThousand(page);
   await rename(page, 'The open one');
   await keptNow(page);
+  const opening = Date.now();
   await openJobs(page);
   const list = jobs(page).getByRole('region', { name: 'Kept in this browser' });
   await expect(list.getByRole('listitem')).toHaveCount(1001);
+  const finding = Date.now();
   await list.getByLabel('Find').fill('street 77');
   await expect(list.getByRole('listitem')).toHaveCount(19);
+  outcome('list', { openMs: finding - opening, findMs: Date.now() - finding });
   await list.getByLabel('Find').fill('street 777');
   await list.getByRole('button', { name: /^More/ }).click();
   await list.getByRole('button', { name: 'To the bin' }).click();

@@ -1,9 +1,10 @@
-import { describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { openJob } from '../../src/job/parse';
 import { JSON_LIMITS } from '../../src/job/readJson';
 import { saveJob } from '../../src/job/save';
 import { DEMOS, demoText } from '../support/demos';
 import { cases } from '../support/effort';
+import { outcome } from '../support/outcome';
 import { jobFaults } from '../support/planFaults';
 import { type Random, random } from '../support/random';
 
@@ -90,10 +91,21 @@ const answer = (text: string): { readonly job: unknown; readonly faults: readonl
   return { job, faults: [...(same ? [] : ['it does not open again as it was saved']), ...jobFaults(job, 'live')] };
 };
 
+const structure = { files: 0, opened: 0, refused: 0 };
+const bytewise = { files: 0, opened: 0, refused: 0 };
+const count = (of: typeof structure, opened: boolean): void => {
+  of.files++;
+  of[opened ? 'opened' : 'refused']++;
+};
+afterAll(() => {
+  outcome('jobs-structure', structure);
+  outcome('jobs-bytes', bytewise);
+});
+
 describe('files spoiled by structure', () => {
   test.each([
-    [1, 1, 130],
-    [2, 3, 80],
+    [1, 1, cases(130, 400)],
+    [2, 3, cases(80, 400)],
   ])('seed %i, %i changes each: %i files', (seed, changes, files) => {
     const r = random(seed);
     const faults: string[] = [];
@@ -103,6 +115,7 @@ describe('files spoiled by structure', () => {
       for (let k = 0; k < changes; k++) spoilOnce(job, r);
       const found = answer(JSON.stringify(job));
       if (found.job) planned++;
+      count(structure, found.job !== null);
       faults.push(...found.faults.map((f) => `file ${i}: ${f}`));
     }
     expect(faults).toEqual([]);
@@ -129,6 +142,7 @@ describe('files spoiled byte by byte', () => {
     const faults = Array.from({ length: cases(70, 6_500) }, (_, i) => {
       const bad = spoiled(text, r);
       const opened = openJob(bad);
+      count(bytewise, opened.ok);
       // only the small house is planned: the others take long
       if (name !== SMALL && opened.ok) return [];
       return answer(bad).faults.map((f) => `file ${i}: ${f}`);
