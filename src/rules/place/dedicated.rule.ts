@@ -1,23 +1,28 @@
 import { overlap } from '../../geometry/freeIntervals';
 import { enclosureOnFace } from '../../job/site';
+import { EXTREMES } from '../../standards/editionsPlace';
 import { byId, compareText } from '../../units/order';
+import { isKnown } from '../../units/types';
 import { placeWords as say } from '../../words/en/rulesPlace';
-import { breakerPanels } from '../reading';
+import { breakerPanels, sitePath } from '../reading';
 import { type FactsInYear, holds, type Rule, stops } from '../rule';
 import { cabinetsBeside } from './cabinets';
 import { atPlace, namesOf, part, remediesFor, type Standing, shapeOf, waitsForMeasure } from './placeReading';
 import { openingAlong } from './surroundings';
 
-/** Doors and windows where the panel would hang. */
-const openingsUnder = ({ job }: FactsInYear, { panel, face }: Standing) => {
+/** Doors and windows where the panel would hang; one whose sizes nobody measured may be so much larger, or less. */
+const openingsUnder = ({ job }: FactsInYear, { panel, face }: Standing, larger: 1 | -1) => {
   const on = enclosureOnFace(panel);
-  return byId(job.site.openings).filter(
-    (o) =>
+  return byId(job.site.openings).filter((o) => {
+    const by = isKnown(o.sizes) ? 0 : larger * EXTREMES.thing;
+    const [from, to] = openingAlong(face, o);
+    return (
       o.on.wall === panel.on.wall &&
       o.exists.after &&
-      overlap(openingAlong(face, o), [on.left, on.right]) &&
-      overlap([o.on.bottom, o.on.bottom + o.height], [on.bottom, on.top]),
-  );
+      overlap([from - by, to + by], [on.left, on.right]) &&
+      overlap([o.on.bottom - by, o.on.bottom + o.height + by], [on.bottom, on.top])
+    );
+  });
 };
 
 /** Cabinets that stay and claim the same piece of wall. */
@@ -41,7 +46,8 @@ export const dedicated: Rule = {
       const body = part(place, 'body');
       const above = part(place, 'above');
       const below = part(place, 'below');
-      const openings = openingsUnder(facts, place);
+      const openings = openingsUnder(facts, place, -1);
+      const perhaps = openingsUnder(facts, place, 1);
       const cabinets = cabinetsUnder(facts, place);
       const shape = shapeOf(place, above.shape, 'top');
       if (body.outcome === 'fails' || openings.length > 0 || cabinets.length > 0) {
@@ -66,7 +72,12 @@ export const dedicated: Rule = {
           remedies: remediesFor(facts, intruders),
         });
       }
-      if ([body, above, below].some((v) => v.outcome === 'cannot be told')) return waitsForMeasure(facts, place);
+      if (perhaps.length > 0 || [body, above, below].some((v) => v.outcome === 'cannot be told'))
+        return waitsForMeasure(
+          facts,
+          place,
+          perhaps.map((o) => sitePath(facts.job, 'openings', o.id, 'sizes')),
+        );
       return holds(say.zoneHolds(), { measured: 0, required: 0, unit: 'in', shape });
     }),
 };
