@@ -17,6 +17,8 @@ import { box } from './wallThings';
 export const MAP_BAND = { from: -14, to: -40, over: -5 } as const;
 /** Ticks of the plan: from the wall's outside, the shortest and the longest; inches. */
 const PLAN = { off: 3, least: 4, most: 15, inside: 0.45 } as const;
+/** Room outside the walls that the map takes in plan, its triangle not counted: dimensions stand beyond it. */
+export const PLAN_MAP_IN = PLAN.off + PLAN.most + 2;
 /** In plan the middle of the marks stands so far outside the wall. */
 export const PLAN_MARK_IN = PLAN.off + (PLAN.least + PLAN.most) / 2;
 /** In plan every second place, every fourth past 6 ft: more would run together. */

@@ -1,9 +1,9 @@
 import type { Plan } from '../facts/result';
-import { bounds } from '../geometry/polygon';
+import { type Bounds, bounds } from '../geometry/polygon';
 import type { Job, Option } from '../job/schema';
-import type { Id, Pt, Pt3 } from '../units/types';
+import type { Id, In, Pt, Pt3 } from '../units/types';
 import { dimensionPanel, dimensionWalls } from './dimensions';
-import { drawPlanMap } from './drawMap';
+import { drawPlanMap, PLAN_MAP_IN } from './drawMap';
 import { drawPlanPlaces, type PlacesByFace } from './drawPlaces';
 import { type Drawing, type Drawn, inOrder } from './items';
 import { drawJoists } from './joists';
@@ -29,6 +29,13 @@ export interface DrawingOf {
   readonly map?: MapModel | null;
 }
 
+const grown = ({ minX, minY, maxX, maxY }: Bounds, by: In): Bounds => ({
+  minX: minX - by,
+  minY: minY - by,
+  maxX: maxX + by,
+  maxY: maxY + by,
+});
+
 const flat = ([x, y]: Pt3): Pt => [x, y];
 
 /** Seen from above: the room after the finishing, the old work, and an option's new work as far as it is planned. */
@@ -49,8 +56,9 @@ export const planDrawing = (
     ...drawOldFeeder(job, plan),
     ...drawOldPanels(job, option, plan),
     ...drawNewPanel(job, option),
-    ...(small ? [] : dimensionWalls(site)),
-    ...dimensionPanel(job, option, small),
+    ...[...(small ? [] : dimensionWalls(site)), ...dimensionPanel(job, option, small)].map((d) =>
+      map ? { ...d, clear: d.clear + PLAN_MAP_IN } : d,
+    ),
     ...(map ? drawPlanMap(job, option, map) : []),
     ...(places && !map ? drawPlanPlaces(site, option, places) : []),
     ...drawNames(job, option, plan, small),
@@ -67,8 +75,9 @@ export const planDrawing = (
     );
     if (homeRun !== null) items.push(...drawOneRun(plan, homeRun));
   }
+  const extent = bounds([...wallQuads(site).flatMap((w) => w.quad), ...sweptBy(site)]);
   return {
     items: inOrder(items),
-    extent: bounds([...wallQuads(site).flatMap((w) => w.quad), ...sweptBy(site)]),
+    extent: map ? grown(extent, PLAN_MAP_IN) : extent,
   };
 };

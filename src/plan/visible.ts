@@ -1,6 +1,7 @@
 import type { Leg, Plan, Visible } from '../facts/result';
 import type { Job, Option } from '../job/schema';
 import { areaAt, faceOf, wallFaces } from '../job/site';
+import { formatFeetInches } from '../units/length';
 import type { In, Pt } from '../units/types';
 import { visibleWords as say } from '../words/en/visible';
 
@@ -37,7 +38,10 @@ export const visibleOf = (job: Job, option: Option, plan: Plan): Visible['things
   return [
     {
       id: 'panel' as const,
-      say: enclosure.mount === 'recessed' ? say.flush : say.surface({ depth: enclosure.size.depth, finished }),
+      say:
+        enclosure.mount === 'recessed'
+          ? say.flush
+          : say.surface({ depth: formatFeetInches(enclosure.size.depth), finished }),
     },
     ...(covers > 0 ? [{ id: 'boxes' as const, say: say.boxes({ count: covers }) }] : []),
     ...(cans > 0 ? [{ id: 'cans' as const, say: say.cans({ count: cans }) }] : []),

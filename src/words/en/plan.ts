@@ -33,7 +33,7 @@ export const planWords = {
     `If the inspector answers "${v.answer}" on keeping the old can for splices, ${v.option}.`,
   flipAfci: (v: { option: string }) => `If no AFCI is asked for on a panel relocation here, ${v.option}.`,
   flipShift: (v: { title: string; by: string; toward: string; option: string }) =>
-    `With the panel of ${v.title} ${v.by} to the ${v.toward}, ${v.option}.`,
+    `Were the panel of “${v.title}” ${v.by} farther ${v.toward}, ${v.option}.`,
   flipAfciPrice: (v: { now: string; at: string; option: string }) =>
     `At ${v.at} for an AFCI breaker that is ${v.now} in the price book, the others in step, ${v.option}.`,
   flipOpened: (v: { option: string }) => `With the drywall ceilings down before the crew comes, ${v.option}.`,
@@ -50,5 +50,7 @@ export const planWords = {
     `Best places (${v.clear} of ${v.of} have no conflict in the checks made):`,
   inTheWay: (v: { thing: string }) => `In the way: ${v.thing}.`,
   unreachable: (v: { cable: string; by: string }) => `No way for ${v.cable}: ${v.by} in the way.`,
+  coilTooShort: (v: { cable: string; piece: string; coil: string }) =>
+    `No coil of ${v.cable} holds the longest piece, ${v.piece}: the longest there is is ${v.coil}, and none is sold by the foot.`,
   laborHour: 'a labor-hour, at cost',
 } as const;

@@ -1,4 +1,4 @@
-import type { Job, Option } from '../../../../src/job/schema';
+import type { Job, Obstacle, Option } from '../../../../src/job/schema';
 import type { Pt3 } from '../../../../src/units/types';
 import { randomJob } from '../../../support/randomJob';
 import { homeRun, room } from '../../routing/smallRoom';
@@ -54,7 +54,7 @@ export const washerCase = (moveCents: number): Job => {
       })),
     },
   });
-  const washer = {
+  const washer: Obstacle = {
     ...randomJob(1).site.obstacles[0]!,
     id: 'washer',
     kind: 'washer',
