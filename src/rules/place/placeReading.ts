@@ -43,7 +43,7 @@ const resized = (o: Obstacle, end: End): Obstacle => {
 };
 
 /** The site with every length nobody measured at one end of what it may be. */
-const settled = (site: Site, end: End): Site => {
+export const settled = (site: Site, end: End): Site => {
   const at = (value: U<In>, of: { readonly least: In; readonly most: In }): In => (isKnown(value) ? value : of[end]);
   return {
     ...site,

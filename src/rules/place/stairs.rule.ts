@@ -4,17 +4,17 @@ import { DWELLING_DEPTH_IN } from '../../standards/workingSpace';
 import { placeWords as say } from '../../words/en/rulesPlace';
 import { breakerPanels } from '../reading';
 import { type FactsInYear, type Rule, stops } from '../rule';
-import { atPlace, remediesFor, type Standing } from './placeReading';
+import { atPlace, remediesFor, type Standing, settled, waitsForMeasure } from './placeReading';
 import { judgeRoom } from './rooms';
 import { onFace } from './surroundings';
 
 const STAIR = 'stair';
 
 /** Flights with steps under the panel or under whoever stands before it. A flight overhead is another thing. */
-const stepsUnder = (facts: FactsInYear, { panel, face }: Standing) => {
+const stepsUnder = (facts: FactsInYear, { panel, face }: Standing, end: 'least' | 'most') => {
   const on = enclosureOnFace(panel);
   const place = onFace(face);
-  return solids(facts.job.site, 'after', facts.option.moves).filter(
+  return solids(settled(facts.job.site, end), 'after', facts.option.moves).filter(
     (s) =>
       s.kind === STAIR &&
       s.fromZ < on.bottom &&
@@ -28,7 +28,7 @@ export const stairs: Rule = {
   subjects: breakerPanels,
   check: (facts, subject) =>
     atPlace(facts, subject, (place) => {
-      const flights = stepsUnder(facts, place);
+      const flights = stepsUnder(facts, place, 'most');
       if (flights.length > 0)
         return stops(say.stairFails(), {
           remedies: remediesFor(
@@ -36,6 +36,8 @@ export const stairs: Rule = {
             flights.map(({ id }) => ({ id, byIn: 0 })),
           ),
         });
+      // a flight that only an unmeasured size would bring there
+      if (stepsUnder(facts, place, 'least').length > 0) return waitsForMeasure(facts, place);
       const room = judgeRoom(facts, place, 'STAIRS', { fails: say.stairFails(), ask: say.stairFails() });
       return room.outcome === 'holds' && room.amendment === null ? { ...room, say: say.stairHolds() } : room;
     }),
