@@ -41,7 +41,10 @@ const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
     case 'set value':
       return setValue(withoutName(job, edit.path), edit.path, edit.value);
     case 'set values':
-      return setValues(job, edit.values);
+      return setValues(
+        edit.values.reduce((named, { path }) => withoutName(named, path), job),
+        edit.values,
+      );
     case 'set field': {
       const at = recordAt(job, edit);
       return at === undefined ? noRecord(edit) : setValue(job, `${edit.list}/${at}${edit.field}`, edit.value);
@@ -65,7 +68,7 @@ const change = (job: Job, edit: Edit): Result<unknown, Fault> => {
     case 'add record':
       return addRecord(job, edit.list, edit.record, edit.before);
     case 'remove record':
-      return removeRecord(forget(job, edit.list, edit.id), edit.list, edit.id);
+      return removeRecord(forget(withoutName(job, `${edit.list}/${edit.id}`), edit.list, edit.id), edit.list, edit.id);
     case 'move panel':
       return onOption(job, edit.option, (o) => ({ ...o, enclosure: { ...o.enclosure, on: edit.on } }));
     case 'move corner':

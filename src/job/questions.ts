@@ -1,4 +1,4 @@
-import { isQuestion, QUESTIONS, type Question, type QuestionKey, questionOf } from '../standards/questions';
+import { isQuestion, QUESTION_KEYS, type Question, type QuestionKey, questionOf } from '../standards/questions';
 import type { Fault } from '../units/fault';
 import { err, ok, type Result } from '../units/result';
 import { questionWords as say } from '../words/en/questions';
@@ -46,7 +46,7 @@ export const quoted = (job: Job, ...keys: readonly QuestionKey[]): string | null
 
 /** The question whose answer stands at this place of the job. */
 const askedAt = (pointer: string): QuestionKey | undefined =>
-  (Object.keys(QUESTIONS) as QuestionKey[]).find((key) => questionOf(key).at === pointer);
+  QUESTION_KEYS.find((key) => questionOf(key).at === pointer);
 
 /** A value set by hand is no longer what somebody said: the name behind it is dropped. */
 export const withoutName = (job: Job, pointer: string): Job => {
@@ -76,7 +76,7 @@ export const answerQuestion = (job: Job, { question, answer, by, on, note }: Ans
   if (!isQuestion(question)) return err({ error: { type: 'no-such-place', path: '/code', say: say.noSuch } });
   const asked = questionOf(question);
   if (answer === null) {
-    const { [question]: _, ...saidBy } = job.code.saidBy as Job['code']['saidBy'] & { [K in QuestionKey]?: never };
+    const { [question]: _, ...saidBy } = job.code.saidBy;
     const { [question]: __, ...amendments } = job.code.amendments;
     const bare = { ...job, code: { ...job.code, saidBy, amendments } };
     return asked.unanswered === null ? ok(bare) : setValue(bare, asked.at, asked.unanswered);

@@ -175,6 +175,15 @@ describe('answering the sheet', () => {
     if (!done.ok) throw new Error(done.error.error.say);
     const after = applyEdit(done.value, { edit: 'set value', path: '/code/edition', value: 2023 });
     expect(after).toMatchObject({ ok: true, value: { code: { edition: 2023, saidBy: {} } } });
+    const can = answer('spliceCan', 'no');
+    if (!can.ok) throw new Error(can.error.error.say);
+    const path = '/code/amendments/spliceCan';
+    const several = applyEdit(can.value, { edit: 'set values', name: 'paste', values: [{ path, value: 'yes' }] });
+    expect(several).toMatchObject({ ok: true, value: { code: { amendments: { spliceCan: 'yes' }, saidBy: {} } } });
+    expect(applyEdit(can.value, { edit: 'remove record', list: '/code/amendments', id: 'spliceCan' })).toEqual({
+      ok: true,
+      value: start,
+    });
   });
   test.each([
     ['a question that is none', 'a color', 'yes', BY, '/code'],
