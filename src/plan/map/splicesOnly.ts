@@ -57,15 +57,28 @@ const levelsOf = (stage: Stage, network: Network): Map<Id, Level> => {
   );
 };
 
-/** Between two neighboring nodes a cost is taken as linear. */
-const between = ({ chains, nodes }: Level, of: Float64Array, chain: In): number => {
-  let right = chains.findIndex((c) => c >= chain);
-  if (right < 0) right = chains.length - 1;
-  const left = Math.max(0, right - 1);
-  const [a, b] = [of[nodes[left]!]!, of[nodes[right]!]!];
-  const [from, to] = [chains[left]!, chains[right]!];
+/** A place between two neighboring nodes, and how far from the first to the second; found once for all cables. */
+interface Between {
+  readonly a: number;
+  readonly b: number;
+  readonly t: number;
+}
+const between = ({ chains, nodes }: Level, chain: In): Between => {
+  let [low, high] = [0, chains.length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (chains[middle]! >= chain) high = middle;
+    else low = middle + 1;
+  }
+  const left = Math.max(0, low - 1);
+  const [from, to] = [chains[left]!, chains[low]!];
   const t = to > from ? Math.min(1, Math.max(0, (chain - from) / (to - from))) : 0;
-  return !Number.isFinite(a) ? b : !Number.isFinite(b) ? a : a + (b - a) * t;
+  return { a: nodes[left]!, b: nodes[low]!, t };
+};
+/** Between them a cost is taken as linear. */
+const at = (of: Float64Array, { a, b, t }: Between): number => {
+  const [x, y] = [of[a]!, of[b]!];
+  return !Number.isFinite(x) ? y : !Number.isFinite(y) ? x : x + (y - x) * t;
 };
 
 /** Where a cable may be opened as it lies: its reachable part, else as far as anyone sees it. */
@@ -107,22 +120,25 @@ export const splicesOnly = (stage: Stage): ((on: OnWall) => Spliced) => {
     sweeps.set(key, made);
     return made;
   };
-  const searched = moved.map((f) => ({ id: f.id, found: sweepOf(f) }));
-  const once = [...new Set(searched.map((s) => s.found))];
-  const counts = once.map((found) => searched.filter((s) => s.found === found).length);
+  const found = new Map<ReturnType<typeof sweep>, Id[]>();
+  for (const f of moved) {
+    const made = sweepOf(f);
+    found.set(made, [...(found.get(made) ?? []), f.id]);
+  }
+  const searches = [...found].map(([{ dist, ties }, ids]) => ({ dist, lengths: ties!.dist, count: ids.length }));
+  const searchOf = new Map([...found.values()].flatMap((ids, i) => ids.map((id) => [id, i] as const)));
+  const penalties = ask.penalties.map((p) => ({
+    ...p,
+    searches: p.homeRuns.flatMap((h) => searchOf.get(h) ?? []),
+  }));
 
   return (on) => {
     const face = faceOf(faces, on);
     const level = face && levels.get(face.id);
     if (!level || level.nodes.length === 0) return { mills: Number.POSITIVE_INFINITY, past: [] };
-    const chain = on.left + option.enclosure.size.width / 2;
-    const long = new Map(once.map((found) => [found, between(level, found.ties!.dist, chain) / 64]));
-    let mills = 0;
-    once.forEach((found, i) => {
-      mills += (counts[i]! * between(level, found.dist, chain)) / COST_PER_MILL;
-    });
-    const lengthOf = new Map(searched.map((s) => [s.id, long.get(s.found)!]));
-    const paid = ask.penalties.filter((p) => p.homeRuns.some((h) => (lengthOf.get(h) ?? 0) > p.limitIn));
+    const place = between(level, on.left + option.enclosure.size.width / 2);
+    const mills = searches.reduce((sum, s) => sum + (s.count * at(s.dist, place)) / COST_PER_MILL, 0);
+    const paid = penalties.filter((p) => p.searches.some((i) => at(searches[i]!.lengths, place) / 64 > p.limitIn));
     return {
       mills: Math.round(mills + paid.reduce((sum, p) => sum + p.mills, 0)),
       past: [...new Set(paid.flatMap((p) => p.circuits))].sort(compareText),
