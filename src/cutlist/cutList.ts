@@ -148,3 +148,18 @@ export const proveCutList = async (ask: CutListAsk, cuts: readonly Cut[], solve:
   }
   return out;
 };
+
+/** A cable whose longest piece no coil, no length in the truck and no foot on sale can give. */
+export interface Uncut {
+  readonly cable: string;
+  readonly piece: In;
+  /** The longest there is to cut it from. */
+  readonly coil: In;
+}
+/** Cables with pieces and no cut, where there is something to cut them from: it is too short. */
+export const uncut = (ask: CutListAsk, cuts: readonly Cut[]): Uncut[] =>
+  [...piecesOf(ask)].flatMap(([cable, pieces]) => {
+    const lengths = [...truckOf(ask.stock, cable), ...coilsIn(ask.book, cable)].map((stock) => stock.length);
+    if (lengths.length === 0 || cuts.some((cut) => cut.cable === cable)) return [];
+    return [{ cable, piece: Math.max(...pieces.map((p) => p.length)), coil: Math.max(...lengths) }];
+  });

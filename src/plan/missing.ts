@@ -1,8 +1,10 @@
+import type { Uncut } from '../cutlist/cutList';
 import type { RoutingAnswer } from '../facts/routing';
 import { cableName, circuitName, fieldSentence, thingNamed } from '../job/names';
 import { toPointer } from '../job/pointer';
 import type { Job, Option, PriceBook } from '../job/schema';
 import { RATE } from '../pricing/unusable';
+import { formatFeetInches } from '../units/length';
 import { compareText } from '../units/order';
 import { type Id, isKnown } from '../units/types';
 import { bookItemWords as items } from '../words/en/bookItems';
@@ -85,5 +87,13 @@ export const missingFeeder = (job: Job, { serviceDisconnect }: Option, { feeder 
   const from = serviceDisconnect ? null : job.feeder.from.panel;
   return isKnown(feeder.outside) ? [] : [{ id: '/feeder/outside', say: say.feederUnmeasured({ from }) }];
 };
+
+/** Coils too short for the longest piece, by the entry of the book that is the longest; else by the truck. */
+export const missingCoils = (book: PriceBook, list: readonly Uncut[]): Missing[] =>
+  list.map(({ cable, piece, coil }) => {
+    const at = book.materials.findIndex((m) => m.id === `cable:${cable}@${coil / 12}`);
+    const v = { cable: items.material(`cable:${cable}`), piece: formatFeetInches(piece), coil: formatFeetInches(coil) };
+    return { id: at < 0 ? '/stock' : toPointer(['priceBook', 'materials', at]), say: say.coilTooShort(v) };
+  });
 
 export const sortedMissing = (list: readonly Missing[]): Missing[] => [...list].sort((a, b) => compareText(a.id, b.id));

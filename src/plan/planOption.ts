@@ -1,4 +1,4 @@
-import { type CutListAsk, cutList, proveCutList } from '../cutlist/cutList';
+import { type CutListAsk, cutList, proveCutList, uncut } from '../cutlist/cutList';
 import { type Need, orderList } from '../cutlist/order';
 import type { Grade, Plan, Price } from '../facts/result';
 import type { RoutingAnswer, RoutingAsk, Solve } from '../facts/routing';
@@ -21,7 +21,7 @@ import { electrodeMove } from './electrode';
 import { feederChoices } from './feederChoices';
 import { toFinding } from './findings';
 import { forgettingAfci } from './forgettingAfci';
-import { missingFeeder, missingFields, missingItems, missingWays, sortedMissing } from './missing';
+import { missingCoils, missingFeeder, missingFields, missingItems, missingWays, sortedMissing } from './missing';
 import { packagesOf } from './offers';
 import { openMatters } from './openMatters';
 import { isOldWiring } from './penalties';
@@ -110,6 +110,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
   const open = sortedMissing([
     ...missingItems(job, book, taken, priced.missing),
     ...missingFields(job, openMatters(job, option, verdicts)),
+    ...missingCoils(book, uncut(cutAsk, cuts)),
     ...missingWays(job, answer),
     ...missingFeeder(job, option, answer),
   ]);

@@ -92,7 +92,7 @@ const taken = (plan: Plan, book: PriceBook): (readonly [what: string, counted: n
       : []),
     ...(perFoot ? [['feet of feeder', feederCost, hoursOf('feeder ft') / perFoot] as const] : []),
     ...(untubed ? [] : [['feet of tubing', sleeves, tubing] as const]),
-    ...(book.materials.some((m) => m.id === 'staple')
+    ...(book.materials.some((m) => m.id === 'staple' && m.dollars > 0)
       ? [['staples', sum((r) => r.supports) + feeder.supports, materialQuantity(plan, 'staple')] as const]
       : []),
   ];

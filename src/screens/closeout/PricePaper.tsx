@@ -7,6 +7,7 @@ import { dollars } from '../parts/money';
 import { linesInOrder } from '../price/linesInOrder';
 import { RangePicture } from '../price/RangePicture';
 import { figurePath } from '../selected';
+import frame from './paper.module.css';
 import css from './papers.module.css';
 import paper from './pricePaper.module.css';
 
@@ -53,9 +54,9 @@ export const PricePaper = ({ plan, at }: Props) => {
         </section>
         <RangePicture plan={plan} at={at} />
       </div>
-      <div className={paper.two}>
+      <Risks plan={plan} at={at} />
+      <div className={frame.two}>
         <Lines plan={plan} at={at} />
-        <Risks plan={plan} at={at} />
       </div>
     </>
   );
@@ -99,10 +100,10 @@ const Lines = ({ plan, at }: Props) => (
           </tr>
         )),
       ])}
-    </tbody>
-    <tfoot>
       <tr>
-        <th scope="row">{closeoutWords.likely}</th>
+        <th scope="row">
+          <b>{closeoutWords.likely}</b>
+        </th>
         <td />
         <td className={css.right}>
           <b>
@@ -110,7 +111,7 @@ const Lines = ({ plan, at }: Props) => (
           </b>
         </td>
       </tr>
-    </tfoot>
+    </tbody>
   </table>
 );
 

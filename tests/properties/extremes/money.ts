@@ -4,7 +4,8 @@ import { type Extreme, extreme, must, type Raw } from './extreme';
 /** Price books, stock and practices at the ends of what the file may hold. */
 
 const book = (change: (b: Raw) => void) => (j: Raw) => {
-  j.priceBook = structuredClone(defaultBook);
+  // the labor-hour as it is entered, so that a changed one agrees with it
+  j.priceBook = { ...structuredClone(defaultBook), wage: null };
   change(j.priceBook);
 };
 const practice = (more: Raw) => (j: Raw) => {
