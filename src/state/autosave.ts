@@ -7,8 +7,8 @@ import type { JobState } from './jobState';
 import type { Ports } from './ports';
 import { makeVersionKeeping } from './versionKeeping';
 
-/** From the first of some edits to the browser's database: with the writing well within a second. */
-const WAIT_MS = 300;
+/** From one writing to the next. The first edit after a rest is written at once, those that follow together. */
+const APART_MS = 200;
 
 /** The entry of the shelf that is written to; version 0 is a new one. */
 export interface Entry {
@@ -28,6 +28,7 @@ export const makeAutosave = (store: StoreApi<JobState>, ports: Ports) => {
   let callOff: (() => void) | null = null;
   let waiting: Job | null = null;
   let writing: Promise<void> = Promise.resolve();
+  let lastWritten = Number.NEGATIVE_INFINITY;
   const versions = makeVersionKeeping(store, ports);
 
   const keep = async (job: Job, text: string, at: string, to: Entry) => {
@@ -77,6 +78,7 @@ export const makeAutosave = (store: StoreApi<JobState>, ports: Ports) => {
       const job = waiting;
       if (!job || !entry) return;
       waiting = null;
+      lastWritten = Date.parse(ports.clock());
       try {
         await write(job, entry);
       } catch (reason) {
@@ -110,7 +112,8 @@ export const makeAutosave = (store: StoreApi<JobState>, ports: Ports) => {
       waiting = job;
       store.setState({ keeping: { phase: 'waiting' } });
       // not put off by further changes: a hand that never rests is kept all the same
-      callOff ??= ports.later(() => void keepNow(), WAIT_MS);
+      const rested = Date.parse(ports.clock()) - lastWritten;
+      callOff ??= ports.later(() => void keepNow(), Math.min(APART_MS, Math.max(0, APART_MS - rested)));
     },
   };
 };

@@ -17,7 +17,8 @@ test('markup, scripts and styles in every typed text are shown as text, on every
   page.on('pageerror', (e) => errors.push(e.message));
   await page.addInitScript(() => {
     document.addEventListener('securitypolicyviolation', (e) => {
-      (window as unknown as { stopped: string[] }).stopped = [e.violatedDirective];
+      if (e.blockedURI === 'eval') return; // zod asks once whether it may, is told no, and does without
+      Object.assign(window, { stopped: `${e.violatedDirective} ${e.blockedURI} ${e.sourceFile} ${e.sample}` });
     });
   });
   await page.goto('./');
@@ -30,10 +31,10 @@ test('markup, scripts and styles in every typed text are shown as text, on every
     await goTo(page, sheet);
     const found = await page.evaluate(() => ({
       hit: 'hit' in window,
-      stopped: 'stopped' in window,
+      stopped: (window as unknown as { stopped?: string }).stopped ?? '',
       injected: document.querySelectorAll('img[src="x"], #app script, #app style').length,
     }));
-    expect(found, sheet).toEqual({ hit: false, stopped: false, injected: 0 });
+    expect(found, sheet).toEqual({ hit: false, stopped: '', injected: 0 });
   }
   expect(errors).toEqual([]);
 });

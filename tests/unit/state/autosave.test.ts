@@ -135,8 +135,11 @@ test('changes without a rest are kept all the same, the first of them after the 
   asked.length = 0;
   for (let left = 60; left < 70; left++) move(busy, left);
   expect(asked).toHaveLength(1); // ten changes put the first wait off by nothing
-  expect(asked[0]).toBeLessThan(1000);
+  expect(asked[0]).toBe(0); // after a rest: at once
   due!();
   await busy.actions.keepNow();
   expect(keptLeft('key 1')).toBe(69);
+  move(busy, 75);
+  expect(asked[1]).toBeGreaterThan(0);
+  expect(asked[1]).toBeLessThan(1000);
 });
