@@ -2,7 +2,6 @@
 const things = (count: number): string => `${count} thing${count === 1 ? '' : 's'}`;
 
 export const confidenceWords = {
-  title: 'How sure this is',
   open: (v: { tried: number; unknown: number; turning: number }) =>
     `A walk-through survey: of ${things(v.unknown)} not known ${v.tried} were tried each way, and ${v.turning} would change the advice. Find out first:`,
   firm: (v: { tried: number; unknown: number }) =>
@@ -10,7 +9,6 @@ export const confidenceWords = {
   turns: (v: { what: string; value: string; option: string }) => `${v.what} If it is ${v.value}: ${v.option}.`,
   none: (v: { what: string; value: string }) => `${v.what} If it is ${v.value}: no option would be free of stops.`,
   moves: (v: { what: string; value: string }) => `${v.what} If it is ${v.value}, only the price moves.`,
-  moved: (v: { dollars: string }) => `price moves by about ${v.dollars}`,
   yes: 'yes',
   no: 'no',
   otherwise: 'otherwise',

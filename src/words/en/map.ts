@@ -5,7 +5,6 @@ export const mapWords = {
   how: 'Point at a place along a wall, or use the arrow keys on its triangle. Enter makes it an option.',
   looking: 'Looking along the walls …',
   working: (v: { done: number; of: number }) => `${v.done} of ${v.of} places planned`,
-  estimate: 'Others: about, every cable spliced where it lies.',
   stopped: (v: { done: number; of: number }) => `Stopped after ${v.done} of ${v.of} places.`,
   failed: (v: { say: string }) => `The map could not be finished: ${v.say}`,
   done: (v: { of: number }) => `${v.of} places planned, the best of them whole.`,
