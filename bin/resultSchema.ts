@@ -223,6 +223,7 @@ export const planSchema = record({
   ),
   order: list(record({ item: text, say: text, quantity: number, unit: text, leadDays: number.nullable() })),
   proof: record({ splices: proof, rows: proof }),
+  pins: list(record({ pin: text, cents: whole.nullable(), say: text })),
 });
 
 export const resultSchema = record({

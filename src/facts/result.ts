@@ -271,6 +271,12 @@ export interface OrderLine {
   /** Working days until the counter has it; null = on the shelf. */
   readonly leadDays: number | null;
 }
+/** What a pin of the option costs against the program's own answer; null where it cannot hold. */
+export interface PinCost {
+  readonly pin: Id;
+  readonly cents: Cents | null;
+  readonly say: string;
+}
 export type Grade = 'live' | 'final' | 'proven';
 export interface Plan {
   readonly option: Id;
@@ -298,6 +304,8 @@ export interface Plan {
   readonly cuts: readonly Cut[];
   readonly order: readonly OrderLine[];
   readonly proof: { readonly splices: Proof; readonly rows: Proof };
+  /** In order of their ids; empty while something is dragged. */
+  readonly pins: readonly PinCost[];
 }
 export interface Advice {
   readonly option: Id | null;

@@ -10,6 +10,7 @@ import { advise, type Replan } from './advise';
 import { isBarredByPlace } from './barred';
 import { comparisonsOf } from './compare';
 import { ENGINE } from './engine';
+import { withoutPin, withPinCosts } from './pinCosts';
 import { type Planned, planOption, proveOption } from './planOption';
 import { bookOf, stageOf } from './stages';
 import { unknownsOf } from './unknowns';
@@ -73,9 +74,11 @@ export function* planSteps(job: Job, ask: PlanAsk = {}): Generator<PlanProgress,
   const of = options.length + 1;
   const planned: Planned[] = [];
   for (const option of options) {
-    const next = planOption(job, option, ask.grade ?? 'final');
-    planned.push(next);
-    yield { done: planned.length, of, plan: next.plan };
+    const grade = ask.grade ?? 'final';
+    const next = planOption(job, option, grade);
+    const without = (pin: Id) => planOption(job, withoutPin(option, pin), grade).plan;
+    planned.push(grade === 'live' ? next : { ...next, plan: withPinCosts(option, next.plan, without) });
+    yield { done: planned.length, of, plan: planned.at(-1)!.plan };
   }
   return resultOf(
     job,
@@ -100,7 +103,12 @@ export const planJob = (job: Job, ask: PlanAsk = {}): Result => {
 /** At proven grade, options and flips alike. */
 export const proveJob = async (job: Job, ask: Pick<PlanAsk, 'options'>, solve: Solve): Promise<Result> => {
   const planned: Planned[] = [];
-  for (const option of asked(job, ask)) planned.push(await proveOption(job, option, solve));
+  for (const option of asked(job, ask)) {
+    const next = await proveOption(job, option, solve);
+    const without = new Map<Id, Plan>();
+    for (const { id } of option.pins) without.set(id, (await proveOption(job, withoutPin(option, id), solve)).plan);
+    planned.push({ ...next, plan: withPinCosts(option, next.plan, (pin) => without.get(pin)!) });
+  }
   return resultOf(
     job,
     planned,

@@ -154,6 +154,7 @@ const finish = (stage: Stage, routed: RoutingAnswer, grade: Grade, answer = rout
     cuts,
     order: orderList(needsOf(priced), cuts, book),
     proof: answer.proof,
+    pins: [],
   };
   return { plan, verdicts, answer, facts, ask: stage.ask, routed, cutAsk };
 };

@@ -30,6 +30,11 @@ export interface Wall {
 }
 
 const BESIDE = 0.25;
+/** A stud wall begins and ends with a stud, 1-1/2 in: no cable goes up there. Common practice, no source. */
+const END_STUD = 1.5 * 64;
+/** Where the first bay of a stud wall begins and the last one ends; the whole of any other wall. */
+const baysOf = (face: NetFace): readonly [number, number] =>
+  face.studs64 > 0 && face.end > 2 * END_STUD ? [END_STUD, face.end - END_STUD] : [0, face.end];
 
 /** Chainages of a face's grid, each with the places above it: where grid lines meet the face, and `more`. */
 const chainages = (ground: Ground, face: NetFace, lines: Lines, more: readonly number[]): Map<number, Pt[]> => {
@@ -40,7 +45,7 @@ const chainages = (ground: Ground, face: NetFace, lines: Lines, more: readonly n
     if (above && !list.some((p) => p[0] === above[0] && p[1] === above[1])) list.push(above);
     found.set(chain, list);
   };
-  for (const chain of [0, face.end, ...more]) put(chain);
+  for (const chain of [0, face.end, ...baysOf(face), ...more]) put(chain);
   for (const axis of [0, 1] as const) {
     if (face.fixed === axis) continue;
     const other = axis === 0 ? 1 : 0;
@@ -110,7 +115,9 @@ export const layWall = (g: Build, ground: Ground, wall: Wall): void => {
   const { face, columns, levels } = wall;
   const areas = ground.patches[wall.index]!;
   const everywhere = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const [firstBay, lastBay] = baysOf(face);
   columns.forEach((column, i) => {
+    if (column.chain < firstBay || column.chain > lastBay) return;
     const before = i > 0 ? coveredAt(areas, 0, column.chain - BESIDE) : everywhere;
     const after = i + 1 < columns.length ? coveredAt(areas, 0, column.chain + BESIDE) : everywhere;
     for (let l = 0; l + 1 < levels.length && levels[l + 1]! <= column.top; l++) {

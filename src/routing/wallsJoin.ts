@@ -32,12 +32,13 @@ export const meetings = (ground: Ground): Map<number, number[]> => {
 
 const joinLevels = (g: Build, ground: Ground, a: Wall, i: number, b: Wall, j: number, length: number): void => {
   const top = Math.min(a.columns[i]!.top, b.columns[j]!.top);
-  // around an end nothing is bored; of two ways the dearer, which has the higher number
+  // into a stud wall the stud at its end is bored, around a free end nothing; of two ways the dearer, which has the higher number
+  const halves = length === 0 && a.face.studs64 + b.face.studs64 > 0 ? 2 : 0;
   const cls = length === 0 ? EDGE.corner : (Math.max(a.face.up, b.face.up) as EdgeClass);
   a.levels.forEach((z, l) => {
     const m = b.levelAt.get(z);
     if (m === undefined || z > top) return;
-    addEdge(g, wallNode(g, ground, a, i, l), wallNode(g, ground, b, j, m), length, cls);
+    addEdge(g, wallNode(g, ground, a, i, l), wallNode(g, ground, b, j, m), length, cls, halves);
   });
 };
 

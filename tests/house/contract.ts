@@ -546,6 +546,7 @@ export interface Plan {
   }[];
   order: { item: Id; say: string; quantity: number; unit: string; leadDays: number | null }[];
   proof: { splices: Proof; rows: Proof };
+  pins: { pin: Id; cents: Cents | null; say: string }[];
 }
 export interface Advice {
   option: Id | null;

@@ -73,7 +73,7 @@ export const OptionFields = ({ selected, tools }: Props) => {
         <h3 className={css.sub}>{say.replacesHeading}</h3>
         <ReplacesFields option={option} />
         <h3 className={css.sub}>{say.pinsHeading}</h3>
-        <PinList option={option} />
+        <PinList option={option} plan={selected.plan} />
         <OptionEnds option={option} />
       </details>
       {tools && <div className={css.tools}>{tools}</div>}

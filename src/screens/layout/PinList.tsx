@@ -1,11 +1,14 @@
+import type { Plan } from '../../facts/result';
 import { freshId } from '../../job/newOption';
 import { type Job, type Option, type Pin, WAYS, type Way } from '../../job/schema';
 import { layoutWords as say } from '../../words/en/layout';
+import { pinWords as words } from '../../words/en/pins';
 import { homeRunTag } from '../parts/names';
 import { useJob } from '../selected';
 import { useJobState } from '../session';
 import { ChoiceField } from './ChoiceField';
 import css from './layout.module.css';
+import { PinForm } from './PinForm';
 import { optionPath, useTryEdit } from './useOptionEdit';
 
 const saysOf = (job: Job, pin: Pin): string => {
@@ -25,10 +28,11 @@ const saysOf = (job: Job, pin: Pin): string => {
 };
 
 /** What the person has settled against the program's own answer, each to be removed; the way of the run singled out. */
-export const PinList = ({ option }: { readonly option: Option }) => {
+export const PinList = ({ option, plan }: { readonly option: Option; readonly plan: Plan | null }) => {
   const job = useJob();
   const singled = useJobState((s) => s.homeRun);
   const tryEdit = useTryEdit();
+  const costs = new Map(plan?.pins.map((c) => [c.pin, c.say]));
   const list = optionPath(job, option, 'pins');
   const pinned = option.pins.find((p) => p.pin === 'way' && p.homeRun === singled);
   const setWay = (way: Way | ''): void => {
@@ -48,7 +52,10 @@ export const PinList = ({ option }: { readonly option: Option }) => {
       {option.pins.length === 0 && <p className={css.quiet}>{say.noPins}</p>}
       {option.pins.map((pin) => (
         <p key={pin.id} className={css.pin}>
-          <span>{saysOf(job, pin)}</span>
+          <span>
+            {saysOf(job, pin)}
+            {costs.has(pin.id) && <small> {costs.get(pin.id)}</small>}
+          </span>
           <button type="button" onClick={() => tryEdit({ edit: 'remove record', list, id: pin.id })}>
             {say.removePin}
           </button>
@@ -64,6 +71,10 @@ export const PinList = ({ option }: { readonly option: Option }) => {
           onSet={setWay}
         />
       )}
+      <details className={css.more}>
+        <summary>{words.add}</summary>
+        <PinForm option={option} />
+      </details>
     </div>
   );
 };
