@@ -13,6 +13,7 @@ import { type Random, random } from '../support/random';
 // biome-ignore lint/suspicious/noExplicitAny: any nonsense anywhere
 type Raw = any;
 const SMALL = 'small-house';
+const MOST_PLANNED = 500;
 
 const STRANGE: readonly ((r: Random) => Raw)[] = [
   () => null,
@@ -143,8 +144,8 @@ describe('files spoiled byte by byte', () => {
       const bad = spoiled(text, r);
       const opened = openJob(bad);
       count(bytewise, opened.ok);
-      // only the small house is planned: the others take long
-      if (name !== SMALL && opened.ok) return [];
+      // only the small house is planned, and not in all of a long run: planning takes long
+      if (opened.ok && (name !== SMALL || i >= MOST_PLANNED)) return [];
       return answer(bad).faults.map((f) => `file ${i}: ${f}`);
     }).flat();
     expect(faults).toEqual([]);
