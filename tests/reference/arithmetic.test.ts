@@ -58,10 +58,10 @@ describe('markup: a share of the cost', () => {
     [50, 0.1, 55, 'new.daytonsbluff.org, three problems, no. 1'],
     [80, 0.6, 128, 'the same, no. 2'],
     [140, 0.25, 175, 'the same, no. 3'],
-    [100_000, 0.2, 120_000, 'constructionbids.ai, guide to bid markup'],
-    [100_000, 0.25, 125_000, 'hireconstructionestimator.com, markup and overhead; the same in the guide to bid markup'],
-    [100_000, 0.3, 130_000, 'constructionbids.ai, guide to bid markup'],
-    [100, 0.15, 115, 'forums.mikeholt.com, thread 47041'],
+    [100_000, 0.2, 120_000, 'web guide to construction bid markup'],
+    [100_000, 0.25, 125_000, 'web page on quoting markup and overhead; the same in the guide to bid markup'],
+    [100_000, 0.3, 130_000, 'web guide to construction bid markup'],
+    [100, 0.15, 115, 'electrical trade forum, thread 47041'],
   ])('$%d marked up by %d sells for $%d (%s)', (cost, rate, sells) => {
     expect(total([cost], markup(rate))).toBe(sells);
   });
@@ -69,7 +69,7 @@ describe('markup: a share of the cost', () => {
 
 describe('margin: a share of the price', () => {
   test.each([
-    [100, 0.15, 117.65, 'forums.mikeholt.com, thread 47041: 15 % of the price on $100'],
+    [100, 0.15, 117.65, 'electrical trade forum, thread 47041: 15 % of the price on $100'],
     [5, 0.3, 7.14, 'education-academia.github.io: 0.70 × price = $5.00'],
     [6, 0.25, 8, 'fatskills.com, selling price as the base: a book'],
     [
@@ -91,10 +91,10 @@ describe('margin: a share of the price', () => {
   });
   test.each([
     [0.5, 0.3333, 'calcreal.com'],
-    [0.25, 0.2, 'hireconstructionestimator.com; constructionbids.ai, table'],
-    [0.2, 0.1667, 'constructionbids.ai, table'],
-    [0.3, 0.2308, 'constructionbids.ai, table'],
-    [0.15, 0.1305, 'forums.mikeholt.com: $115 makes 13.05 % (printed cut off, 13.04 rounded)'],
+    [0.25, 0.2, 'web page on quoting markup and overhead; web guide to bid markup, table'],
+    [0.2, 0.1667, 'web guide to construction bid markup, table'],
+    [0.3, 0.2308, 'web guide to construction bid markup, table'],
+    [0.15, 0.1305, 'electrical trade forum: $115 makes 13.05 % (printed cut off, 13.04 rounded)'],
   ])('a markup of %d is a margin of %d (%s)', (asMarkup, asMargin) => {
     expect(markupOf({ as: 'margin', rate: asMargin })).toBeCloseTo(asMarkup, 3);
   });
