@@ -14,6 +14,7 @@ const newJob = async (page: Page): Promise<void> => {
 const jobs = (page: Page) => page.getByRole('dialog');
 const openJobs = (page: Page) => page.getByRole('button', { name: 'Jobs', exact: true }).click();
 const rename = async (page: Page, title: string): Promise<void> => {
+  await page.bringToFront(); // a tab behind another is slow to react
   await openJobs(page);
   await page.getByLabel('Title of this job').fill(title);
   await page.getByLabel('Title of this job').press('Enter');
