@@ -99,4 +99,12 @@ test('another code year plans the job anew; what is not read is said and kept; a
   await page.getByRole('button', { name: 'Work it out' }).click();
   // 3 × 2.00 + 3 × 2.25 + 2.25 + 2.25 = 17.25
   await expect(page.getByRole('status', { name: 'Answer' })).toContainText('17.25 in³');
+  // on paper it stands alone, with what was given
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  await page.getByRole('button', { name: 'Print it' }).click();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByRole('heading', { name: 'Box fill', level: 1 })).toBeVisible();
+  await expect(page.getByText('3 x 14, 3 x 12', { exact: true })).toBeVisible();
 });
