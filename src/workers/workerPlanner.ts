@@ -5,8 +5,11 @@ import { watchWorker } from './watch';
 
 /** How long a worker may go on with a superseded question before it is ended: a step of it cannot be interrupted. */
 const PATIENCE_MS = 200;
-/** A worker that neither takes a step nor answers for so long has hung; a second one is given more time. */
-const STUCK_MS = [60_000, 300_000] as const;
+/**
+ * A worker that neither takes a step nor answers for so long has hung; a second one is given more time. An option of
+ * 200 circuits took a slow machine nearly a minute.
+ */
+const STUCK_MS = [180_000, 600_000] as const;
 
 /** The worker was lost with the question still open; `say` is what is known of why. */
 interface Lost {

@@ -144,7 +144,7 @@ test('a planner that is killed, or hangs, is replaced and goes on from the last 
   await page.goto('./');
   await page.getByRole('button', { name: 'Small house' }).click();
   await page.getByText(/^Planning: 0 of/).waitFor();
-  await page.clock.fastForward(61_000);
+  await page.clock.fastForward(181_000);
   await planned(page);
   const worker = page.workers()[0]!;
   await Promise.all([worker.waitForEvent('close'), worker.evaluate(() => self.close()).catch(() => undefined)]);
