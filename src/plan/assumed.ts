@@ -20,17 +20,21 @@ const afciAssumed = (job: Job, afci: readonly AfciEntry[], verdicts: readonly Ve
     for (const path of new Set(own.length > 0 ? own : [otherwise]))
       waiting.set(path, [...(waiting.get(path) ?? []), circuitName(job.circuits[at]!)]);
   }
+  // by what is said, not by place in the file: the order of its lists means nothing
   return [...waiting]
-    .sort(([a, of], [b, and]) => and.length - of.length || compareText(a, b))
-    .map(([id, circuits]) => ({ id, say: `${fieldSentence(job, id)} ${say.afci({ circuits })}` }));
+    .map(([id, names]) => ({ id, circuits: [...names].sort(compareText), field: fieldSentence(job, id) }))
+    .sort((a, b) => b.circuits.length - a.circuits.length || compareText(a.field, b.field))
+    .map(({ id, circuits, field }) => ({ id, say: `${field} ${say.afci({ circuits })}` }));
 };
 
-/** Things of a size nobody measured, in one sentence under the first of them. */
+/** Things of a size nobody measured, in one sentence under the first of them by name. */
 const sizesAssumed = ({ site }: Job): Assumed => {
   const of = (list: 'obstacles' | 'openings') =>
-    site[list].flatMap(({ kind, sizes }, i) =>
-      isKnown(sizes) ? [] : [{ id: toPointer(['site', list, i, 'sizes']), kind }],
-    );
+    site[list]
+      .flatMap(({ id, kind, sizes }, i) =>
+        isKnown(sizes) ? [] : [{ name: id, id: toPointer(['site', list, i, 'sizes']), kind }],
+      )
+      .sort((a, b) => compareText(a.kind, b.kind) || compareText(a.name, b.name));
   const things = [...of('obstacles'), ...of('openings')];
   return things.slice(0, 1).map(({ id }) => ({ id, say: say.sizes({ things: things.map((t) => t.kind) }) }));
 };
@@ -55,7 +59,8 @@ export const assumedIn = (
     ...afciAssumed(job, afci, verdicts),
     ...verdicts
       .filter((v) => v.rule === 'CARRY-OVER' && v.outcome === 'cannot be told')
-      .flatMap((v) => v.unknown.map((id) => field(id, say.protection()))),
+      .flatMap((v) => v.unknown.map((id) => field(id, say.protection())))
+      .sort((a, b) => compareText(a.say, b.say)),
     ...(isKnown(job.house.occupied) ? [] : [field('/house/occupied', say.occupied())]),
     ...(old && !isKnown(job.house.yearBuilt) ? [field('/house/yearBuilt', say.yearBuilt())] : []),
     ...sizesAssumed(job),

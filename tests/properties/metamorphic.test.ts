@@ -38,7 +38,7 @@ const permuted = (job: Job, seed: number): Job => ({
   },
 });
 /** Paths into lists name a position; they follow the permutation and are not part of the comparison. */
-const bytes = (plans: readonly Plan[]) => JSON.stringify(plans);
+const bytes = (of: unknown) => JSON.stringify(of).replace(/("\/[a-zA-Z/]+\/)\d+\//g, '$1*/');
 
 test.each([...SEEDS.slice(0, cases(6, 60))])('permuting lists changes no byte: random room %i', (seed) => {
   const job = randomJob(seed);
@@ -52,7 +52,7 @@ test('permuting lists changes no byte: demo washer, result and advice', () => {
   const job = demoJob('washer');
   const mixed = planJob(permuted(job, 7));
   const plain = planJob(job);
-  expect(JSON.stringify({ ...mixed, unknown: [] })).toBe(JSON.stringify({ ...plain, unknown: [] }));
+  expect(bytes({ ...mixed, unknown: [] })).toBe(bytes({ ...plain, unknown: [] }));
   expect(mixed.unknown.map((u) => u.path.replace(/\/\d+\//g, '/*/')).sort()).toEqual(
     plain.unknown.map((u) => u.path.replace(/\/\d+\//g, '/*/')).sort(),
   );
