@@ -1,6 +1,9 @@
 /** What the list of jobs, versions, photos and the keeping of all of it say. */
 const MB = 1_000_000;
-const megabytes = (bytes: number): string => `${bytes < 10 * MB ? (bytes / MB).toFixed(1) : Math.round(bytes / MB)} MB`;
+const size = (bytes: number): string => {
+  if (bytes >= 1000 * MB) return `${(bytes / (1000 * MB)).toFixed(1)} GB`;
+  return `${bytes < 10 * MB ? (bytes / MB).toFixed(1) : Math.round(bytes / MB)} MB`;
+};
 
 export const jobsWords = {
   find: 'Find',
@@ -38,7 +41,7 @@ export const jobsWords = {
   notPromised:
     'This browser has not promised to keep jobs: when room gets short, it may clear them. Save job files for good.',
   cannotPromise: 'Whether this browser keeps jobs for good cannot be told. Save job files for good.',
-  used: (v: { used: number; of: number }) => `${megabytes(v.used)} used of about ${megabytes(v.of)} it allows.`,
+  used: (v: { used: number; of: number }) => `${size(v.used)} used of about ${size(v.of)} it allows.`,
 
   elsewhere:
     'This job is open in another tab, and follows what is changed there. Change something here, and it goes on as a job of its own.',
