@@ -1,4 +1,5 @@
 import type { Job, Obstacle, Option } from '../../../../src/job/schema';
+import { defaultBook } from '../../../../src/pricing/defaultBook';
 import type { Pt3 } from '../../../../src/units/types';
 import { randomJob } from '../../../support/randomJob';
 import { homeRun, room } from '../../routing/smallRoom';
@@ -81,6 +82,11 @@ export const washerCase = (moveCents: number): Job => {
       flags: [],
     })),
     site: { ...job.site, obstacles: [washer] },
+    // one box at each place: two hang side by side, and one of them is then nearer to the panel
+    priceBook: {
+      ...defaultBook,
+      materials: defaultBook.materials.map((m) => (/^box:4/.test(m.id) ? { ...m, dollars: 500 } : m)),
+    },
     options: [at(option, 'far', 8, false), at(option, 'near', 0, true)],
   };
 };
