@@ -13,6 +13,8 @@ import { interleaved, type Line } from './rounds';
 const EDITS = 1000;
 const MOST_MB = 10;
 const MOST_SWEEPS = 40;
+/** A whole final plan of 66 circuits is long: fewer rounds than elsewhere. */
+const ROUNDS = 7;
 
 const collect = (): void => {
   setFlagsFromString('--expose-gc');
@@ -53,14 +55,18 @@ export const keepingLines = (): Line[] => {
   const grown = heapMb() - before;
   const kept = history.past.length;
 
-  const ms = interleaved({
-    sweep: oneSweep(job),
-    parse: opened,
-    openAndPlan: () => {
-      const now = opened();
-      return planOption(now, now.options[0]!, 'final');
+  const ms = interleaved(
+    {
+      sweep: oneSweep(job),
+      parse: opened,
+      openAndPlan: () => {
+        const now = opened();
+        return planOption(now, now.options[0]!, 'final');
+      },
     },
-  });
+    ROUNDS,
+    1,
+  );
   const sweeps = (ms.openAndPlan - ms.parse) / ms.sweep;
   return [
     {
