@@ -14,11 +14,10 @@ import { resultSchemaText } from './resultSchema';
 export const GENERATED: readonly { readonly file: string; readonly text: () => string }[] = [
   { file: 'docs/schema/job.schema.json', text: jobSchemaText },
   { file: 'docs/schema/result.schema.json', text: resultSchemaText },
-  { file: 'docs/rules.md', text: rulesPage },
+  { file: 'docs/coverage.md', text: coveragePage },
   { file: 'docs/rules.md', text: rulesPage },
   { file: 'demo/FINDINGS.md', text: findingsPage },
   { file: 'docs/reference-checks.md', text: referencePage },
-  { file: 'docs/coverage.md', text: coveragePage },
   { file: 'docs/price-book.md', text: () => priceBookPage(defaultBook) },
 ];
 

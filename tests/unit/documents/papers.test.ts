@@ -31,7 +31,7 @@ test('the cut list as CSV holds every piece of the plan, by coil', () => {
 
 test('the order as CSV is the order', () => {
   const [, ...rows] = table(orderCsv(plan.order));
-  expect(rows).toEqual(plan.order.map((l) => [l.item, l.say, String(l.quantity), l.unit, String(l.leadDays ?? "")]));
+  expect(rows).toEqual(plan.order.map((l) => [l.item, l.say, String(l.quantity), l.unit, String(l.leadDays ?? '')]));
 });
 
 test('the order in groups holds every line once; nothing that has an aisle lands under other', () => {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { placesOn } from '../../../src/plan/map/clearPlaces';
 import { holdInPlan, holdOnWall } from '../../../src/drawings/hold';
 import { unroll } from '../../../src/drawings/unroll';
 import { faceOf, wallFaces } from '../../../src/job/site';
+import { placesOn } from '../../../src/plan/map/clearPlaces';
 import { demo, optionOf } from './support';
 
 /*
