@@ -2,6 +2,7 @@ import type { Place } from '../../facts/result';
 import type { RuleFacts } from '../../facts/ruling';
 import { thingNamed } from '../../job/names';
 import type { Job, OnWall, Option } from '../../job/schema';
+import { turned } from '../../job/turned';
 import { compareText } from '../../units/order';
 import { fieldWords } from '../../words/en/fields';
 import { planWords as say } from '../../words/en/plan';
@@ -20,7 +21,7 @@ export const relocated = (option: Option): Option => ({ ...option, kind: 'reloca
 
 /** The job with an option's new panel at a place. */
 export const laidAt = (job: Job, option: Option, { on, upright }: Spot): { job: Job; option: Option } => {
-  const laid = { ...option, enclosure: { ...option.enclosure, on, upright } };
+  const laid = { ...option, enclosure: { ...turned(option.enclosure, upright), on } };
   return { job: { ...job, options: job.options.map((o) => (o.id === option.id ? laid : o)) }, option: laid };
 };
 

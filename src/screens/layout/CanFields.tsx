@@ -1,4 +1,5 @@
 import type { Enclosure, Option } from '../../job/schema';
+import { turned } from '../../job/turned';
 import { type In, isKnown } from '../../units/types';
 import { layoutWords as say } from '../../words/en/layout';
 import { LengthField } from '../parts/LengthField';
@@ -24,8 +25,6 @@ export const CanFields = ({ option }: { readonly option: Option }) => {
     return /^\d+$/.test(text) ? set(key, Number(text)) : say.notANumber({ typed });
   };
   const known = (n: number | 'unknown'): string => (isKnown(n) ? String(n) : say.unknown);
-  /** Turned over, what was on top is below; the handles count from the bottom all the same. */
-  const main = upright ? mainAt : mainAt === 'top' ? 'bottom' : 'top';
   return (
     <div className={css.one}>
       {side('width', say.canWidth)}
@@ -41,9 +40,17 @@ export const CanFields = ({ option }: { readonly option: Option }) => {
       />
       <ChoiceField
         label={say.stands}
-        value={main}
+        value={mainAt}
         choices={(['top', 'bottom'] as const).map((value) => ({ value, say: say.upright[value] }))}
-        onSet={(value) => set('upright', value === mainAt)}
+        onSet={(value) => {
+          const { enclosure } = option;
+          if (value === mainAt) return null;
+          return tryEdit({
+            edit: 'set value',
+            path: optionPath(job, option, 'enclosure'),
+            value: turned(enclosure, !upright),
+          });
+        }}
       />
     </div>
   );

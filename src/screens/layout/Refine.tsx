@@ -1,5 +1,6 @@
 import type { Refinement } from '../../facts/result';
 import type { Option } from '../../job/schema';
+import { turned } from '../../job/turned';
 import { formatFeetInches } from '../../units/length';
 import { refineWords as say } from '../../words/en/refine';
 import { dollars } from '../parts/money';
@@ -18,7 +19,12 @@ const One = ({ option, one }: { readonly option: Option; readonly one: Refinemen
   const { edit } = useActions();
   const take = (): void => {
     if (one.upright === option.enclosure.upright) edit({ edit: 'move panel', option: option.id, on: one.on });
-    else edit({ edit: 'set value', path: optionPath(job, option, 'enclosure/upright'), value: one.upright });
+    else
+      edit({
+        edit: 'set value',
+        path: optionPath(job, option, 'enclosure'),
+        value: turned(option.enclosure, one.upright),
+      });
   };
   return (
     <li className={css.one}>

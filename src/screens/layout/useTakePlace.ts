@@ -1,6 +1,7 @@
 import type { Place } from '../../facts/result';
 import { freshId } from '../../job/newOption';
 import type { Option } from '../../job/schema';
+import { turned } from '../../job/turned';
 import { formatFeetInches } from '../../units/length';
 import { mapWords as say } from '../../words/en/map';
 import { wallName } from '../parts/names';
@@ -25,7 +26,7 @@ export const useTakePlace = (): ((place: Place) => void) => {
       ),
       kind: 'relocate',
       title: say.titleOf({ wall: wallName(on), left: formatFeetInches(on.left) }),
-      enclosure: { ...like.enclosure, id: freshId('new', panels), on, upright },
+      enclosure: { ...turned(like.enclosure, upright), id: freshId('new', panels), on },
     };
     if (!edit({ edit: 'add option', option })) return;
     hideMap();
