@@ -117,7 +117,7 @@ describe('a good file: exit code 0', () => {
     expect(code).toBe(0);
     expect(out).toContain('incomplete');
     expect(out).toMatch(
-      /The price waits for:\n- The feeder between .+\n- The breaker of .+ \(circuit .+\) has no price: its rating is not known\./,
+      /The price waits for:\n- The breaker of .+ \(circuit .+\) has no price: its rating is not known\./,
     );
   });
   test('as a table every figure is one of the result, and the advice follows', () => {
