@@ -17,7 +17,7 @@ const FRACTIONS: Readonly<Record<string, number>> = {
 /** Nearest whole 1/64 in: the precision of every stored site length. */
 export const toSixtyFourths = (inches: In): In => Math.round(inches * 64) / 64;
 
-/** `126` → `10'-6"`; to the nearest 1/`denominator` in. */
+/** `126` → `10'-6"`, `7.5` → `7 1/2"`; to the nearest 1/`denominator` in. */
 export const formatFeetInches = (inches: In, denominator = 16): string => {
   const sign = inches < 0 ? '-' : '';
   const parts = Math.round(Math.abs(inches) * denominator);
@@ -30,7 +30,9 @@ export const formatFeetInches = (inches: In, denominator = 16): string => {
     top /= 2;
     bottom /= 2;
   }
-  return `${sign}${feet}'-${whole}${top > 0 ? ` ${top}/${bottom}` : ''}"`;
+  const part = top > 0 ? `${top}/${bottom}` : '';
+  if (feet === 0) return `${sign}${[whole > 0 || part === '' ? whole : '', part].filter((s) => s !== '').join(' ')}"`;
+  return `${sign}${feet}'-${whole}${part === '' ? '' : ` ${part}`}"`;
 };
 
 export interface LengthFault {

@@ -7,13 +7,13 @@ export interface LengthParts {
   readonly top: string | null;
   readonly bottom: string | null;
 }
-const WRITTEN = /^(-?)(\d+)'-(\d+)(?: (\d+)\/(\d+))?"$/;
+const WRITTEN = /^(-?)(?:(\d+)'-)?(?:(\d+)(?=[ "]))? ?(?:(\d+)\/(\d+))?"$/;
 
 /** A length in the parts it is set in: the fraction is set small. Under a foot there are no feet. */
 export const lengthParts = (inches: In, denominator = 16): LengthParts => {
-  const [, sign = '', feet = '0', rest = '0', top, bottom] = WRITTEN.exec(formatFeetInches(inches, denominator)) ?? [];
-  const onlyFraction = feet === '0' && rest === '0' && top !== undefined;
-  const whole = feet === '0' ? (onlyFraction ? '' : rest) : `${feet}′-${rest}`;
+  const [, sign = '', feet, rest, top, bottom] = WRITTEN.exec(formatFeetInches(inches, denominator)) ?? [];
+  const onlyFraction = feet === undefined && rest === undefined && top !== undefined;
+  const whole = feet === undefined ? (onlyFraction ? '' : (rest ?? '0')) : `${feet}′-${rest ?? '0'}`;
   return { whole: sign + whole, top: top ?? null, bottom: bottom ?? null };
 };
 

@@ -1,6 +1,6 @@
 /** Lettering of drawings: short, small letters; the painter capitalizes names of places. */
 /** A length as lettered on a drawing: 2″, 1′-2 1/2″. */
-const inches = (written: string): string => written.replace(/^0'-/, '').replace("'", '′').replace('"', '″');
+const inches = (written: string): string => written.replace("'", '′').replace('"', '″');
 
 export const drawingWords = {
   cover: { 'open joists': 'open joists', drywall: 'drywall ceiling', 'lay-in': 'lay-in ceiling' },

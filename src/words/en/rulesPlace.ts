@@ -1,5 +1,5 @@
 /** A length of nothing is said in words. */
-const isNothing = (clear: string): boolean => clear === `0'-0"`;
+const isNothing = (clear: string): boolean => clear === '0"';
 
 /** Sentences of the rules about where a panel may hang. Lengths arrive as feet and inches; `things` are kinds of obstacles or walls. */
 export const placeWords = {
