@@ -42,7 +42,7 @@ export interface LengthFault {
 
 const NUMBER = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`;
 const FRACTION = String.raw`(?:\d+\s*\/\s*\d+|[½¼¾⅛⅜⅝⅞])`;
-const INCHES = String.raw`(?:(?<whole>${NUMBER})(?:[\s-]*(?<mixed>${FRACTION}))?|(?<only>${FRACTION}))`;
+const INCHES = String.raw`(?:(?<whole>${NUMBER})(?:(?:[\s-]+|(?=[½¼¾⅛⅜⅝⅞]))(?<mixed>${FRACTION}))?|(?<only>${FRACTION}))`;
 const FEET_INCHES = new RegExp(
   String.raw`^(?<sign>-)?\s*(?:(?<feet>${NUMBER})\s*(?:'|′|ft\.?|feet)\s*-?\s*)?(?:${INCHES}\s*(?:"|″|''|in\.?|inches)?)?$`,
   'i',

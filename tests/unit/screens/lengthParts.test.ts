@@ -16,3 +16,10 @@ test.each([
   expect(lengthText(inches)).toBe(written);
   expect(parseLength(formatFeetInches(inches))).toEqual({ ok: true, value: inches });
 });
+
+test('every sixty-fourth up to 13 ft is read as it is written: 11/16 is not 1 and 1/16', () => {
+  for (let n = 0; n <= 13 * 12 * 64; n++)
+    expect(parseLength(formatFeetInches(n / 64, 64))).toEqual({ ok: true, value: n / 64 });
+  expect(parseLength('11/16')).toEqual({ ok: true, value: 11 / 16 });
+  expect(parseLength('7½')).toEqual({ ok: true, value: 7.5 });
+});
