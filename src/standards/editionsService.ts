@@ -1,5 +1,5 @@
 import type { CableKind, TempColumn } from './cable';
-import { type ByEdition, everyEdition } from './source';
+import { type ByEdition, everyEdition, nec, type Source } from './source';
 
 /**
  * Outdoor emergency disconnect of a one- or two-family dwelling when service equipment is replaced: nothing in 2017;
@@ -26,6 +26,10 @@ export const FEEDER_WIRES = everyEdition(4);
 
 /** The commonest feeder error: this conductor on a 100 A device where only part of the dwelling hangs on it. */
 export const COMMONEST_FEEDER_ERROR = { metal: 'Al', size: '2' } as const;
+
+/** Least rating of the service disconnect of a one-family dwelling, A. */
+export const SERVICE_LEAST_AMPS = 100;
+export const SERVICE_LEAST_RULE: ByEdition<Source> = nec('230.79(C)', 'memory');
 
 /** Words of the feeder's source that mean: no feeder, service conductors. */
 export const UTILITY = 'utility';

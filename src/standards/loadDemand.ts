@@ -111,4 +111,12 @@ export const WHOLE_DWELLING_EV: ByEdition<'in the pile' | 'at 100 %'> = {
 export const MEASURED_FACTOR = 1.25;
 export const MEASURED_RULE = article('220.87', '220.87', '120.87');
 
+/** Sections of each method of the load calculation. */
+export const METHOD_SECTIONS = {
+  standard: article('220.40–220.61', '220.40–220.61', '120.40–120.61'),
+  optional: OPTIONAL_RULE,
+  existing: EXISTING_RULE,
+  measured: MEASURED_RULE,
+} as const;
+
 export const SYSTEM_VOLTS = 240;

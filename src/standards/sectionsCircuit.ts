@@ -22,7 +22,13 @@ export const CIRCUIT_SECTIONS = {
   EMDISC: years(null, '230.85', '230.85(C)', '230.70(A)(1)'),
   BARRIER: years('408.3(A)(2)', '230.62(C)', '230.62(C)', '230.62(C)'),
   'SVC-SIX': years('230.71', '230.71(B)', '230.71(B)', '230.71(B)', 'one source'),
-  'SVC-COND': always('230.42, 230.90, 310.12', 'memory'),
+  'SVC-COND': years(
+    '230.42, 230.90, 310.15(B)(7)',
+    '230.42, 230.90, 310.12',
+    '230.42, 230.90, 310.12',
+    '230.42, 230.90, 310.12',
+    'memory',
+  ),
   'SVC-GROUND': always('250.24, 250.50–250.66, 250.94, 250.104'),
   'SVC-TO-SUB': years('250.24(A)(5)', '250.24(A)(5)', '250.24(B)', '250.24(B)'),
   'OLD-3WIRE': years('250.140 Exc.', '250.140 Exc.', '250.140(B)', '250.140(B)'),
@@ -49,6 +55,11 @@ export const CIRCUIT_SECTIONS = {
   'FDR-EGC': always('250.122'),
   'FDR-TAP': always('240.21(B)'),
   'FDR-N': years('220.61', '220.61', '220.61', '120.61'),
-  LOAD: years('Article 220', 'Article 220', 'Article 220', 'Article 120'),
+  LOAD: years(
+    '220.40–220.61, 220.83, 220.87',
+    '220.40–220.61, 220.83, 220.87',
+    '220.40–220.61, 220.83, 220.87',
+    '120.40–120.61, 120.83, 120.87',
+  ),
   SAFE: outside('OSHA, NFPA 70E, EPA', '29 CFR 1910.333; NFPA 70E; 40 CFR 745', 'confirmed'),
 } as const;

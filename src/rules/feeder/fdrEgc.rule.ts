@@ -31,16 +31,15 @@ export const fdrEgc: Rule = {
     // Without an EGC at all FDR-4W has said what there is to say.
     if (cables.some((cable) => cable.ground === false)) return waits.length > 0 ? untold(waits) : doesNotApply();
     if (waits.length > 0 || device === null) return untold(waits);
-    const sizes = cables.map((cable) => ({
-      has: bareConductorOf(cable),
-      least:
-        isKnown(cable.metal) && isKnown(cable.size)
-          ? egcFor(cable.metal, device, cable.size, null, edition).size
-          : null,
-    }));
-    if (sizes.some(({ has, least }) => has === null || least === null || isBeyond(least))) return untold([]);
-    const [worst] = [...sizes].sort((a, b) => compareSizes(a.has!, b.has!));
-    const v = { has: worst!.has!, least: String(worst!.least) };
+    const sizes = cables.flatMap((cable) => {
+      const has = bareConductorOf(cable);
+      const { metal, size } = cable;
+      if (has === null || !isKnown(metal) || !isKnown(size)) return [];
+      const least = egcFor(metal, device, size, null, edition).size;
+      return isBeyond(least) ? [] : [{ has, least, metal }];
+    });
+    if (sizes.length < cables.length) return untold([]);
+    const v = [...sizes].sort((a, b) => compareSizes(a.has, b.has))[0]!;
     return compareSizes(v.has, v.least) < 0
       ? stops(say.egcFails(v), { remedies: [{ say: say.feederNew(), cents: null, work: [] }] })
       : holds(say.egcHolds(v));

@@ -1,3 +1,4 @@
+import { METHOD_SECTIONS } from '../../standards/loadDemand';
 import { isKnown } from '../../units/types';
 import { loadWords } from '../../words/en/rulesLoad';
 import { panelWords as say } from '../../words/en/rulesPanel';
@@ -28,7 +29,8 @@ export const load: Rule = {
   subjects: theNewPanel,
   check: (facts) => {
     const { panel } = newPanel(facts);
-    const { amps, least } = facts.load;
+    const { amps, least, method } = facts.load;
+    const section = method === 'cannot be told' ? null : METHOD_SECTIONS[method][facts.edition].section;
     const fed = feederApplies(facts);
     const told = isKnown(amps);
     const known = told ? amps : least;
@@ -44,13 +46,14 @@ export const load: Rule = {
         measured: known,
         required: most,
         unit: 'A',
+        section,
         remedies: [{ say: say.loadRemedy(), cents: null, work: [] }],
       });
     }
     if (!told) {
       const soFar = { amps: known, without };
       const text = limits.length > 0 ? loadWords.soFar({ ...soFar, most }) : loadWords.soFarAlone(soFar);
-      return cannotBeTold(text, say.loadLook(), waitsOf(facts));
+      return cannotBeTold(text, `${loadWords.missing(without)} ${say.loadLook()}`, waitsOf(facts));
     }
     const device = fed === true ? facts.feeder.breakerAmps : panel.mainAmps;
     if (
@@ -60,7 +63,12 @@ export const load: Rule = {
       !isKnown(panel.busAmps) ||
       carried.some((c) => c?.outcome !== 'holds')
     )
-      return cannotBeTold(say.loadUnknown(), say.loadLook(), waitsOf(facts));
-    return holds(say.loadHolds({ amps: Math.round(amps), most }), { measured: amps, required: most, unit: 'A' });
+      return cannotBeTold(say.loadUnknown(), say.loadLook(), waitsOf(facts), { section });
+    return holds(say.loadHolds({ amps: Math.round(amps), most }), {
+      measured: amps,
+      required: most,
+      unit: 'A',
+      section,
+    });
   },
 };

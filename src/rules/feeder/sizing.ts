@@ -9,6 +9,8 @@ import { newPanel } from '../reading';
 import { cannotBeTold, extraWork, type FactsInYear, holds, type Says, stops } from '../rule';
 import { bothEnds, carriesOf, checkCable, feederWaits } from './feederReading';
 
+const knownLoad = ({ load }: FactsInYear): number => (isKnown(load.amps) ? load.amps : load.least);
+
 const nameOf = (cable: Cable, rule: RuleId): string => (rule === 'FDR-2AL' ? say.twoAl() : cableName(cable));
 
 /** What a cable carries by the marking of its ends, and which facts keep the device from being judged; null where the cable is not known. */
@@ -27,11 +29,22 @@ const untoldOf = (facts: FactsInYear, cable: Cable, rule: RuleId): string | null
   return `${say.feederCarries({ cable: nameOf(cable, rule), at })} ${say.feederUntold({ unread, breaker: feeder.breakerAmps })}`;
 };
 
-/** The breaker that cures it: with the marking of the ends not read, the larger one they may allow is named too. */
+/**
+ * The breaker that cures it: with the marking of the ends not read, the larger one they may allow is named too. One
+ * that the load is known to exceed cures nothing: the feeder is replaced.
+ */
 const smallerBreaker = (facts: FactsInYear, cables: readonly Cable[], most: number): string => {
   const better = cables.map((cable) => carriesOf(facts, cable).find(({ column }) => column === HIGHER_MARKING)?.most);
   const best = Math.min(...better.map((amps) => amps ?? most));
-  return best > most && !isKnown(bothEnds(facts))
+  const byMarking = best > most && !isKnown(bothEnds(facts));
+  const known = knownLoad(facts);
+  if (known > most) {
+    const amps = byMarking ? best : most;
+    return byMarking && known <= best
+      ? say.feederOnlyByMarking({ column: HIGHER_MARKING, best, amps: most, load: Math.floor(known) })
+      : say.feederNoSmaller({ amps, load: Math.floor(known) });
+  }
+  return byMarking
     ? say.feederSmallerByMarking({ column: HIGHER_MARKING, best, amps: most })
     : say.feederSmallerBreaker({ amps: most });
 };
@@ -57,19 +70,18 @@ export const sizing = (facts: FactsInYear, cables: readonly Cable[], rule: RuleI
     const cable = nameOf(failing.cable, rule);
     const carries = say.feederCarries({ cable, at: carriesOf(facts, failing.cable) });
     const measure = { measured: device, required: most, unit: 'A' };
+    const carriesLoad = knownLoad(facts) <= most;
     const item = `feeder breaker:2p ${most}`;
     const smaller: Work = { item, quantity: 1, homeRuns: [], rule, alternate: null };
-    const remedies = [
-      { say: smallerBreaker(facts, cables, most), cents: null, work: [smaller] },
-      { say: say.feederNew(), cents: null, work: [] },
-    ];
+    const anew = { say: say.feederNew(), cents: null, work: [] };
+    const cure = { say: smallerBreaker(facts, cables, most), cents: null, work: carriesLoad ? [smaller] : [] };
     const text =
       rule === 'FDR-2AL'
         ? say.twoAlFails({ breaker: device, carries })
         : say.feederFails({ cable, breaker: device, most });
-    return most > 0
-      ? extraWork(text, { ...measure, remedies, cure: cures ? [smaller] : [] })
-      : stops(text, { ...measure, remedies: remedies.slice(1) });
+    return most > 0 && carriesLoad
+      ? extraWork(text, { ...measure, remedies: [cure, anew], cure: cures ? [smaller] : [] })
+      : stops(text, { ...measure, remedies: [most > 0 ? cure : anew] });
   }
   const doubtful = checks.find(({ cable, answer }) => answer?.outcome !== 'holds' || !isKnown(cable.kind));
   if (doubtful) return untold(doubtful.cable);

@@ -1,3 +1,4 @@
+import { LOWER_MARKING } from '../../standards/editionsService';
 import { isKnown } from '../../units/types';
 import { panelWords as say } from '../../words/en/rulesPanel';
 import { newPanel } from '../reading';
@@ -17,7 +18,7 @@ export const temp: Rule = {
     const marking = atSource ? facts.job.feeder.from.lugs : panel.lugs;
     const where = atSource ? say.atSource() : say.atPanel();
     return isKnown(marking)
-      ? holds(say.tempMarked({ column: marking }), { measured: marking, unit: '°C' })
+      ? holds(say.tempMarked({ column: marking, method: LOWER_MARKING }), { measured: marking, unit: '°C' })
       : cannotBeTold(say.tempUnknown({ where }), say.tempLook({ where }), [
           atSource ? '/feeder/from/lugs' : path('lugs'),
         ]);

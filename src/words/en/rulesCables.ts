@@ -86,5 +86,6 @@ export const cableWords = {
   canAccepted: () => 'The inspector accepts an old cabinet kept for splices.',
   canRefused: () => 'The inspector does not accept an old cabinet kept for splices.',
   canAsk: () => 'An old cabinet is kept for splices: ask whether the inspector accepts it.',
-  canLook: () => 'Full cover, openings closed, bonded, reachable; then ask.',
+  canLook: () =>
+    'Full cover, openings closed, bonded, reachable; a warning label naming the nearest disconnect for conductors that feed through (312.8(A)(3), 312.11 in 2026; label by 110.21(B); from memory); then ask.',
 } as const;

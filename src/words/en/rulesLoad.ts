@@ -17,6 +17,7 @@ export const loadWords = {
     '/house/smallApplianceCircuits': 'the small-appliance circuits',
     '/house/laundryCircuits': 'the laundry circuits',
   } as Readonly<Record<string, string>>,
+  missing: (without: readonly string[]) => `Missing: ${listed(without)}.`,
   failsAtLeast: (v: { amps: number; most: number; without: readonly string[] }) =>
     `Load at least ${up(v.amps)} A without ${listed(v.without)}: more than the ${v.most} A in front of the panel.`,
   soFar: (v: { amps: number; most: number; without: readonly string[] }) =>

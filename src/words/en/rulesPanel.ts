@@ -1,3 +1,5 @@
+const wire = (size: string, metal: 'Cu' | 'Al'): string => `${size} AWG ${metal === 'Cu' ? 'copper' : 'aluminum'}`;
+
 /** Sentences of the rules about the panel as equipment, the service and the feeder. */
 export const panelWords = {
   roleLook: () =>
@@ -44,7 +46,10 @@ export const panelWords = {
     `${v.needed} grounds land and the panel has ${v.has} terminals for them: a ground bar is added.`,
   bondLook: () => 'Look for the green screw or the strap between neutral bar and cabinet; count ground terminals.',
 
-  tempMarked: (v: { column: number }) => `Terminals marked ${v.column} °C: conductors are taken from that column.`,
+  tempMarked: (v: { column: number; method: number }) =>
+    `Terminals marked ${v.column} °C: conductors are taken from that column${
+      v.column > v.method ? `, except NM cable, held to the ${v.method} °C column (334.80)` : ''
+    }.`,
   tempUnknown: (v: { where: string }) => `The terminal marking at ${v.where} is not known.`,
   tempLook: (v: { where: string }) => `Read 60 or 75 °C on the label or lugs at ${v.where}.`,
   atPanel: () => 'the panel',
@@ -78,7 +83,8 @@ export const panelWords = {
   svcLocNotOutdoors: () => 'The service disconnect must be outdoors in this code year.',
   svcLocLook: () => 'Measure the service conductors inside the house; many places set a limit.',
 
-  toSubHolds: () => 'The old service panel becomes a subpanel: new disconnect, four-wire feeder, bond out.',
+  toSubHolds: () =>
+    'The new panel is a subpanel, where the old one was service equipment: new disconnect, four-wire feeder, bond out.',
   toSubNoDisconnect: () =>
     'The old panel is service equipment and the new one is feeder-fed, but the option has no new service disconnect.',
   toSubThreeWire: () => 'The panel becomes a subpanel and its feeder has no separate equipment grounding conductor.',
@@ -87,7 +93,8 @@ export const panelWords = {
 
   svcGround: () =>
     'Service work: electrode conductor at or ahead of the new disconnect, bonding of water and gas, intersystem terminal.',
-  svcGroundLook: () => 'Find where the electrode conductor lands, its size, and the jumper at the water meter.',
+  svcGroundLook: () =>
+    'Find where the electrode conductor lands, its size, and the jumper at the water meter; smaller than 6 AWG it belongs in raceway or armor (250.64(B), from memory).',
   barrier: () => 'Service equipment: barriers so that no live line terminal can be touched.',
   barrierDisconnect: () =>
     'The new service disconnect: barriers so that no live line terminal can be touched. The panel behind it is a subpanel and needs none.',
@@ -145,6 +152,10 @@ export const panelWords = {
   feederSmallerByMarking: (v: { column: number; best: number; amps: number }) =>
     `Put a breaker of ${v.best} A at the source if both ends are marked ${v.column} °C, else ${v.amps} A; the price has ${v.amps} A.`,
   feederNew: () => 'Replace the feeder.',
+  feederNoSmaller: (v: { amps: number; load: number }) =>
+    `Replace the feeder: ${v.amps} A, the most it may have in front of it, is too small for a load of at least ${v.load} A.`,
+  feederOnlyByMarking: (v: { column: number; best: number; amps: number; load: number }) =>
+    `Put a breaker of ${v.best} A at the source if both ends are marked ${v.column} °C; else ${v.amps} A is too small for a load of at least ${v.load} A and the feeder is replaced.`,
 
   fourWireHolds: () => 'The feeder has two hots, an insulated neutral and an equipment grounding conductor.',
   fourWireFails: () =>
@@ -153,8 +164,10 @@ export const panelWords = {
   fourWireLook: () =>
     'Count the feeder conductors at either end: is the neutral insulated, is there a separate ground?',
 
-  egcHolds: (v: { has: string; least: string }) => `Equipment grounding conductor ${v.has}, at least ${v.least}.`,
-  egcFails: (v: { has: string; least: string }) => `Equipment grounding conductor ${v.has}; ${v.least} is the least.`,
+  egcHolds: (v: { has: string; least: string; metal: 'Cu' | 'Al' }) =>
+    `Equipment grounding conductor ${wire(v.has, v.metal)}; at least ${wire(v.least, v.metal)}.`,
+  egcFails: (v: { has: string; least: string; metal: 'Cu' | 'Al' }) =>
+    `Equipment grounding conductor ${wire(v.has, v.metal)}; ${wire(v.least, v.metal)} is the least.`,
   egcRaceway: () => 'The metal raceway is the equipment grounding conductor.',
   egcUnknown: () => 'The size of the feeder’s equipment grounding conductor is not known.',
   egcLook: () => 'Read or measure the bare conductor of the feeder at the panel.',

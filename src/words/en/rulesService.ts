@@ -13,8 +13,14 @@ export const serviceWords = {
   condUnread: (v: { amps: number; jacket: boolean }) =>
     `They carry the whole dwelling. Whether a main of ${v.amps} A may stand behind them waits for the marking of the terminals${v.jacket ? ' and of the jacket, taken at its strictest here' : ''}.`,
   condUnrecorded: () => 'The service-entrance conductors in front of the new disconnect are not in the survey.',
-  condLook: () =>
-    'Read size and metal of the service-entrance conductors at the meter or in the panel, dead only after the utility opens the service.',
+  condLook: (v: { open: readonly string[] }) =>
+    `Read ${v.open.length > 0 ? v.open.join(', ') : 'size and metal'} of the service-entrance conductors at the meter or in the panel, dead only after the utility opens the service.`,
+  condSize: () => 'the size',
+  condMetal: () => 'the metal',
+  condJacket: () => 'the marking on the jacket',
+  condTerminals: () => 'the marking of the terminals (60 or 75 °C)',
+  condUnder: (v: { least: number; section: string }) =>
+    `A service disconnect under ${v.least} A is not allowed in a one-family dwelling: ${v.section}, from memory.`,
   condMarked: () => 'Buy a disconnect with terminals marked 75 °C.',
   condSmaller: (v: { amps: number }) => `Put in a main of ${v.amps} A.`,
   condNew: () => 'Replace the service-entrance conductors: utility and permit come with it.',

@@ -21,9 +21,10 @@ export const wiringWords = {
   bigUnknown: () => 'Whether conductors of 4 AWG or larger are in this box is not known.',
   bigLook: () => 'Read the cable size; size the pull box by its largest entry.',
 
-  bend: (v: { size: string; inches: number }) =>
-    `Feeder conductors of ${v.size} AWG: at least ${v.inches} in from their terminals to the wall they come in by.`,
-  bendUnknown: () => 'The size of the feeder’s conductors is not known, and so the room to bend them in the panel.',
+  bend: (v: { size: string; inches: number; service: boolean }) =>
+    `${v.service ? 'Service' : 'Feeder'} conductors of ${v.size} AWG: at least ${v.inches} in from their terminals to the wall they come in by.`,
+  bendUnknown: (v: { service: boolean }) =>
+    `The size of the ${v.service ? 'service' : 'feeder'} conductors is not known, and so the room to bend them in the panel.`,
   bendLook: () => 'Measure from the lugs to the end wall of the cabinet that is bought.',
 
   beside: (v: { rows: number; stretch: string }) =>

@@ -60,3 +60,20 @@ test('the smaller breaker: at either marking where the ends are not read, alone 
   expect(cured({}).say).toBe('Put a breaker of 90 A at the source.');
   expect(cured({ '/feeder/from/lugs': 60 }).say).toBe('Put a breaker of 80 A at the source.');
 });
+
+test('a smaller breaker that the known load exceeds is not offered: the feeder is replaced', () => {
+  const cured = (least: number, set: Changes = {}) => {
+    const facts = factsFor({ '/feeder/cable/size': '2', ...set });
+    const { verdicts } = runRules({ ...facts, load: { ...facts.load, amps: 'unknown', least } });
+    return verdicts.find((v) => v.rule === 'FDR-2AL')!;
+  };
+  const over = cured(95.6);
+  expect(over.remedies.map((r) => r.say)).toEqual([
+    'Replace the feeder: 90 A, the most it may have in front of it, is too small for a load of at least 95 A.',
+  ]);
+  expect([over.effect, over.cure, over.remedies[0]!.work]).toEqual(['stops the job', [], []]);
+  expect(cured(85, UNREAD_SOURCE).remedies.map((r) => r.say)).toEqual([
+    'Put a breaker of 90 A at the source if both ends are marked 75 °C; else 80 A is too small for a load of at least 85 A and the feeder is replaced.',
+  ]);
+  expect(cured(80, UNREAD_SOURCE).cure.map((w) => w.item)).toEqual(['feeder breaker:2p 80']);
+});
