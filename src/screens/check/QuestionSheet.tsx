@@ -14,6 +14,10 @@ import css from './questions.module.css';
 const today = (): string => new Date().toISOString().slice(0, 10);
 const NONE: readonly Finding[] = [];
 
+type Waiting = Readonly<Partial<Record<QuestionKey, string | number>>>;
+/** Answers of a job that still wait for a name: they outlast a look at another sheet. */
+let held: { readonly job: string; readonly waiting: Waiting } = { job: '', waiting: {} };
+
 /**
  * What is asked of the inspector, answered once: who and when stand at the top, each answer takes them along. An answer
  * given before the name waits for it and is kept.
@@ -25,10 +29,16 @@ export const QuestionSheet = () => {
   const [by, setBy] = useState(() => Object.values(job.code.saidBy).at(-1)?.by ?? '');
   const [on, setOn] = useState(today);
   const [note, setNote] = useState('');
-  const [waiting, setWaiting] = useState<Readonly<Partial<Record<QuestionKey, string | number>>>>({});
-  const [refusal, setRefusal] = useState<string | null>(null);
+  const [waiting, setState] = useState<Waiting>(() => (held.job === job.id ? held.waiting : {}));
+  const [refusal, setRefusal] = useState<string | null>(() =>
+    Object.keys(waiting).length > 0 ? say.whoMissing : null,
+  );
   const [printing, setPrinting] = useState(false);
   const rows = questionRows(job, findings);
+  const setWaiting = (next: Waiting): void => {
+    held = { job: job.id, waiting: next };
+    setState(next);
+  };
   const record = (question: QuestionKey, answer: string | number | null, who: string): string | null =>
     tryEdit({ edit: 'answer question', question, answer, by: who, on, note: note.trim() });
   const answer = (question: QuestionKey, value: string | number): void => {

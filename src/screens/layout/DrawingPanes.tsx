@@ -15,6 +15,7 @@ import { faceOf, wallFaces } from '../../job/site';
 import { placeKey } from '../../plan/map/rank';
 import type { Pt } from '../../units/types';
 import { layoutWords as say } from '../../words/en/layout';
+import { homeRunTag } from '../parts/names';
 import { type OptionView, useJob, useStale } from '../selected';
 import { useActions, useJobState } from '../session';
 import { Detail } from './Detail';
@@ -67,12 +68,13 @@ const focusKeyOf = (option: Option): string => option.id;
 
 /** The home run singled out, to be released. */
 const Release = () => {
+  const job = useJob();
   const homeRun = useJobState((s) => s.homeRun);
   const { singleOut } = useActions();
   if (homeRun === null) return null;
   return (
     <button type="button" className={css.release} onClick={() => singleOut({})}>
-      {say.showAll({ run: homeRun })}
+      {say.showAll({ run: homeRunTag(job, homeRun) })}
     </button>
   );
 };

@@ -5,6 +5,7 @@ import { cableName } from '../../standards/cableNames';
 import { screenWords as say } from '../../words/en/screens';
 import { Figure } from '../parts/Figure';
 import { Length } from '../parts/Length';
+import { homeRunTag } from '../parts/names';
 import css from '../parts/table.module.css';
 import { figurePath, useJob } from '../selected';
 import { useActions, useJobState } from '../session';
@@ -59,7 +60,7 @@ export const HomeRuns = ({ plan, at }: { readonly plan: Plan; readonly at: numbe
                   aria-pressed={on}
                   onClick={() => singleOut({ homeRun: on ? null : run.homeRun })}
                 >
-                  {run.homeRun}
+                  {homeRunTag(job, run.homeRun)}
                 </button>
               </th>
               <td className={css.serves}>{circuits.map((c) => c.label).join(' · ')}</td>

@@ -4,6 +4,8 @@ import { EffectMark } from '../parts/EffectMark';
 import { pointerName } from '../parts/names';
 import { useJob, useStale } from '../selected';
 import { useJobState } from '../session';
+import { goToSheet } from '../sheetHash';
+import { CIRCUITS } from './grid/SurveyViews';
 import { useSheet } from './sheetState';
 import css from './survey.module.css';
 import { rankUnknowns } from './unknowns';
@@ -46,8 +48,12 @@ export const Unknowns = () => {
           );
           return (
             <li key={u.pointer}>
-              {u.ref === null ? (
+              {u.ref === null && !/^\/(homeRuns|circuits)\//.test(u.pointer) ? (
                 <span className={css.plain}>{text}</span>
+              ) : u.ref === null ? (
+                <button type="button" onClick={() => goToSheet('survey', CIRCUITS)}>
+                  {text}
+                </button>
               ) : (
                 <button type="button" onClick={() => set({ selected: u.ref, tool: 'select', taken: null })}>
                   {text}

@@ -33,6 +33,12 @@ test('every cell of the demos written with what it shows changes nothing', () =>
   }
 });
 
+test('a cable as it is printed on its jacket, in any order, is what is said of it', () => {
+  const spoken = readCable('14/2 NM-B w/G', 1, UNKNOWN_CABLE);
+  expect(spoken.ok && [spoken.value.ground, spoken.value.insulation]).toEqual([true, 90]);
+  for (const print of ['AWG 14-2 TYPE NM-B WITH GROUND 600V', 'NM-B 14/2 G', '14/2 w/G NM-B'])
+    expect(readCable(print, 1, UNKNOWN_CABLE), print).toEqual(spoken);
+});
 describe('a cable as people write it', () => {
   const read = (text: string, poles: 1 | 2 = 1) => {
     const cable = readCable(text, poles, UNKNOWN_CABLE);

@@ -4,7 +4,7 @@ import { InViews } from '../../Slots';
 import { goToSheet, useSheetPart } from '../../sheetHash';
 
 /** The part of the address under which the survey shows its grid. */
-const CIRCUITS = 'circuits';
+export const CIRCUITS = 'circuits';
 export const useShowsCircuits = (): boolean => useSheetPart() === CIRCUITS;
 
 /** The two ways to look at a survey: the room drawn, and its circuits as rows. */

@@ -33,12 +33,23 @@ const inTradeForm = (name: string): string =>
   name
     .replace(/^#/, '')
     .replace(/\bawg\b/i, '')
+    .trim()
     .replace(/\s*\/\s*/g, '/')
     .replace(/^(\d{1,2})\s*-\s*([1-4])(?![\d-])/, '$1/$2')
     .replace(/\b(?:Alum(?:inum)?)\b/i, 'Al')
     .replace(/\b(?:Copper)\b/i, 'Cu')
     .replaceAll(/\s+/g, ' ')
     .trim();
+
+const NM_PRINT = /\b(?:NMC?-B|NMC?)\b(?!-)/i;
+/** As printed on a jacket, `AWG 14-2 TYPE NM-B WITH GROUND 600V`, in the order it is spoken: `AWG 14-2 NM-B WITH GROUND`. */
+const asSpoken = (text: string): string => {
+  const plain = text.replace(/\b600\s*v(?:olts?)?\b/i, '').replace(/\btype\b/i, '');
+  const kind = NM_PRINT.exec(plain)?.[0];
+  const [size] = /^(?:\s*awg)?[\s#]*\d+\s*[-/]\s*\d(?:\s*awg)?/i.exec(plain.replace(NM_PRINT, '').trim()) ?? [];
+  if (kind === undefined || size === undefined) return plain.trim();
+  return `${size} ${kind} ${plain.replace(NM_PRINT, '').trim().slice(size.length)}`.replaceAll(/\s+/g, ' ').trim();
+};
 
 /**
  * A cable as people write it. The NM kind and copper are what 14/2 says in the trade; whether it has an EGC is known
@@ -47,7 +58,7 @@ const inTradeForm = (name: string): string =>
  */
 export const readCable = (text: string, poles: 1 | 2, before: Cable): Read<Cable> => {
   if (saysNotKnown(text)) return ok(UNKNOWN_CABLE);
-  const { name, ground } = splitGround(text.trim());
+  const { name, ground } = splitGround(asSpoken(text));
   const read = cableFromName(inTradeForm(name));
   if (!read || !CABLE_KINDS.includes(read.kind)) return err(say.notACable({ typed: text }));
   const { kind, size, metal, insulated } = read;
