@@ -86,7 +86,7 @@ export const judgeCircuit = (job: Job, option: Option, runs: readonly Run[], cir
 };
 
 /** Does the breaker of this circuit guard against ground faults too: because it does today, or because it gains it? */
-const withGfci = (job: Job, { circuit }: CircuitJudgement, gained: readonly Id[]): boolean =>
+export const withGfci = (job: Job, circuit: Circuit, gained: readonly Id[]): boolean =>
   job.circuits
     .filter((c) => c.id === circuit.id || c.id === circuit.partner)
     .some((c) => c.protection === 'GFCI' || c.protection === 'AFCI and GFCI' || gained.includes(c.id));
@@ -101,7 +101,8 @@ const remedyOf = (job: Job, judged: CircuitJudgement, gained: readonly Id[]): st
   return say.afciRemedy({
     withSwitch,
     shared: judged.circuit.partner !== null,
-    gfci: withGfci(job, judged, gained),
+    hardWired: judged.circuit.hardWired === true,
+    gfci: withGfci(job, judged.circuit, gained),
   });
 };
 

@@ -39,3 +39,6 @@ export const GFCI_PLACES: ByEdition<{
   2023: { basement: 'all', kitchen: 'all' },
   2026: { basement: 'all', kitchen: 'all' },
 };
+
+/** Does 210.8(F) ask for GFCI protection of outlets outdoors that are no receptacles? Lighting outlets are exempt. */
+export const GFCI_OTHER_OUTDOORS: ByEdition<boolean> = { 2017: false, 2020: true, 2023: true, 2026: true };

@@ -9,7 +9,8 @@ export const CIRCUIT_SECTIONS = {
   'AFCI-LOCAL': years('210.12(D)', '210.12(D)', '210.12(E)', '210.12(E)'),
   'GFCI-NEW': always('210.8(A)'),
   'GFCI-RECP': years('406.4(D)(3)', '406.4(D)(3)', '406.4(D)(3)', '406.12(D)(3)'),
-  'GFCI-OUT': years(null, '210.8(F)', '210.8(F)', '210.8(F)'),
+  // (A)(3): receptacles; (F): other outlets outdoors, lighting outlets exempt
+  'GFCI-OUT': years('210.8(A)(3)', '210.8(A)(3), (F)', '210.8(A)(3), (F)', '210.8(A)(3), (F)', 'memory'),
   'CARRY-OVER': years(
     '210.8, 210.12, 110.3(B)',
     '210.8, 210.12, 110.3(B)',

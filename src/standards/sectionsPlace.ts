@@ -8,7 +8,7 @@ export const PLACE_SECTIONS = {
   'WS-HEIGHT': always('110.26(A)(3)'),
   'WS-6IN': always('110.26(A)(3)'),
   // 2020 asks only of large equipment, which no dwelling panel is
-  'WS-DOOR': years(null, null, '110.26(C)(2)', '110.26(C)(2)'),
+  'WS-DOOR': years(null, null, '110.26', '110.26', 'unverified'),
   'WS-FLOOR': years(null, null, '110.26(A)(6)', '110.26(A)(6)'),
   'WS-STORE': always('110.26(B)'),
   'WS-LIGHT': always('110.26(D)'),

@@ -4,7 +4,11 @@ import { ARTICLE_300, always, outside, years } from './sectionsShort';
 export const WIRING_SECTIONS = {
   'CABLE-SEC': years('312.5(C)', '312.5(C)', '312.5(C)', '312.8(C)', 'one source'),
   KNOCKOUTS: years('312.5(C)', '312.5(C)', '312.5(C)', '312.8(C)', 'one source'),
-  SHEATH: years(null, null, '334.19', '334.19', 'one source'),
+  // before 334.19 the boxes' own article asked for it
+  SHEATH: {
+    ...years('314.17(B), (C)', '314.17(B)(2)', null, '334.19', 'memory'),
+    2023: years(null, null, '334.19', null, 'one source')[2023],
+  },
   'CAB-FILL': years('312.8(A)', '312.8(A)', '312.8(A)', '312.11(A)'),
   'OLD-CAN': years('312.8(A), 314.29', '312.8(A), 314.29', '312.8(A), 314.29', '312.11(A), 314.29'),
   'SPLICE-BOX': years('300.15, 314.29', '300.15, 314.29', '300.15, 314.29', `314.29; ${ARTICLE_300}`),
@@ -30,11 +34,22 @@ export const WIRING_SECTIONS = {
     '394.12, 394.56, 300.16(A)',
     `394.12, 394.56; ${ARTICLE_300}`,
   ),
-  'AC-MC': always('320.15, 330.15, 310.15(C)(1)'),
+  'AC-MC': years(
+    '320.15, 330.15, 310.15(B)(3)(a)',
+    '320.15, 330.15, 310.15(C)(1)',
+    '320.15, 330.15, 310.15(C)(1)',
+    '320.15, 330.15, 310.15(C)(1)',
+  ),
   WIREWAY: always('376.22, 366.22, 366.23'),
   'FIRE-STOP': years('300.21', '300.21', '300.21', ARTICLE_300),
   DUCT: years('300.22(C) Exc.', '300.22(C) Exc.', '300.22(C) Exc.', ARTICLE_300),
-  GROUP: years('300.3(B), 300.20', '300.3(B), 300.20', '300.3(B), 300.20', ARTICLE_300),
-  HANG: years('300.11, 110.13(A)', '300.11, 110.13(A)', '300.11, 110.13(A)', `110.13(A); ${ARTICLE_300}`, 'memory'),
+  GROUP: years(
+    '200.4(A), 300.3(B), 300.20',
+    '200.4(A), 300.3(B), 300.20',
+    '200.4(A), 300.3(B), 300.20',
+    `200.4(A); ${ARTICLE_300}`,
+    'memory',
+  ),
+  HANG: always('110.13(A)', 'memory'),
   'JOIST-HOLE': outside('IRC', 'IRC R502.8', 'confirmed'),
 } as const;

@@ -11,21 +11,13 @@ import { EDITION_CHANGES, STEPS } from '../unit/rules/editionChanges';
  */
 const EXPECTED: Readonly<Record<`${(typeof TOLD)[number][0]} ${string}`, readonly [string, string, string]>> = {
   // a service panel replaced in its place: service surge device and emergency disconnect from 2020, outdoors in 2026
-  'small-house in-place': ['EMDISC SPACES SPD-SVC', 'EMDISC SHEATH WS-DOOR WS-FLOOR', 'LOAD SVC-LOC'],
+  'small-house in-place': ['EMDISC SPACES SPD-SVC', 'EMDISC WS-DOOR WS-FLOOR', 'LOAD SVC-LOC'],
   // behind a new disconnect outdoors, which settles EMDISC and SVC-LOC; cables spliced in boxes
-  'small-house relocate-a': ['AFCI-EXT-17 BOX-FILL EMDISC SPACES SPD-SVC', 'SHEATH SPD-FDR WS-DOOR WS-FLOOR', 'LOAD'],
-  // subpanels: no service rule; the feeder's surge device from 2023; an outlet added in a basement room; circuits outdoors
-  'l-shaped relocate-a': [
-    'AFCI-EXT-17 BOX-FILL GFCI-NEW GFCI-OUT',
-    'GFCI-NEW SHEATH SPACES SPD-FDR WS-DOOR WS-FLOOR',
-    'LOAD',
-  ],
+  'small-house relocate-a': ['AFCI-EXT-17 BOX-FILL EMDISC SPACES SPD-SVC', 'SPD-FDR WS-DOOR WS-FLOOR', 'LOAD'],
+  // subpanels: no service rule; the feeder's surge device from 2023; an outlet added in a basement room
+  'l-shaped relocate-a': ['AFCI-EXT-17 BOX-FILL GFCI-NEW', 'GFCI-NEW SPACES SPD-FDR WS-DOOR WS-FLOOR', 'LOAD'],
   // with extensions just under 6 ft, which 2017 may count with what is inside boxes
-  'washer relocate-a': [
-    'AFCI-AREA AFCI-EXT AFCI-EXT-17 BOX-FILL GFCI-OUT',
-    'SHEATH SPACES SPD-FDR WS-DOOR WS-FLOOR',
-    'LOAD',
-  ],
+  'washer relocate-a': ['AFCI-AREA AFCI-EXT AFCI-EXT-17 BOX-FILL', 'SPACES SPD-FDR WS-DOOR WS-FLOOR', 'LOAD'],
 };
 /** A consequence, not a rule that differs: the surge device takes its breaker spaces. */
 const FOLLOWS = ['SPACES'];

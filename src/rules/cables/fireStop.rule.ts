@@ -1,4 +1,5 @@
 import { SEALED_CABLES } from '../../standards/countAdjustment';
+import { sectionOf } from '../../standards/sections';
 import { panelWords } from '../../words/en/rulesPanel';
 import { wiringWords as say } from '../../words/en/rulesWiring';
 import { type Rule, reminder } from '../rule';
@@ -17,6 +18,7 @@ export const fireStop: Rule = {
     const cables = platesPassed(facts);
     return cables > 0
       ? reminder(say.plates({ cables, most: SEALED_CABLES[facts.edition] }), panelWords.fireStopLook(), {
+          section: `${sectionOf('FIRE-STOP', facts.edition).section}, ${sectionOf('NM-BORE', facts.edition).section}`,
           measured: cables,
           unit: cables > 1 ? 'cables' : 'cable',
         })

@@ -53,7 +53,7 @@ export const afciExt: Rule = {
             r.way === 'new home run' && job.homeRuns.some((h) => h.id === r.homeRun && h.circuits.includes(subject)),
         );
         return extraWork(say.afciRequired({ ...v, adds: circuit.addsOutlet, newHomeRun }), {
-          ...measure,
+          ...(circuit.addsOutlet ? { amendment: measure.amendment } : measure),
           look: judged.tapeIt ? say.afciTape() : null,
           remedies: afciRemedies(facts, judged),
         });

@@ -6,7 +6,7 @@ import { AFCI_EDITIONS, AFCI_EXEMPT_IN, AFCI_RECEPTACLES } from '../../standards
 import { formatFeetInches } from '../../units/length';
 import { type In, isKnown } from '../../units/types';
 import { protectionWords as say } from '../../words/en/rulesProtection';
-import type { CircuitJudgement } from '../afci';
+import { type CircuitJudgement, withGfci } from '../afci';
 import { cablesOf, isExtended, runOf } from '../reading';
 import type { FactsInYear } from '../rule';
 
@@ -52,22 +52,24 @@ export const nearerBy = (
   return to ? { by, to, length: longest - by } : null;
 };
 
-/** The breaker that guards the circuit, as the price book names it; with GFCI where the circuit has that today. */
-const breakerOf = ({ job }: FactsInYear, { circuit }: CircuitJudgement): string => {
-  const partner = job.circuits.find((c) => c.id === circuit.partner);
-  const gfci = [circuit, partner].some((c) => c?.protection === 'GFCI' || c?.protection === 'AFCI and GFCI');
-  return `breaker:${partner ? '2p' : '1p'} ${circuit.amps} ${gfci ? 'AFCI+GFCI' : 'AFCI'}`;
-};
+/** The breaker that guards the circuit: with GFCI where the circuit has that today. */
+const breakerOf = ({ job }: FactsInYear, { circuit }: CircuitJudgement) => ({
+  shared: job.circuits.some((c) => c.id === circuit.partner),
+  gfci: withGfci(job, circuit, []),
+});
 
 /** What satisfies the rule: the breaker that is in the plan, a device at the first receptacle, or the panel so much nearer. */
 export const afciRemedies = (facts: FactsInYear, judged: CircuitJudgement): Remedy[] => {
   const { amps } = judged.circuit;
-  const receptacle = isKnown(amps) ? AFCI_RECEPTACLES[amps] : undefined;
+  const breaker = breakerOf(facts, judged);
+  const inBook = `breaker:${breaker.shared ? '2p' : '1p'} ${amps} ${breaker.gfci ? 'AFCI+GFCI' : 'AFCI'}`;
+  // what is wired directly (lighting, smoke alarms) has no receptacle to put the device in
+  const receptacle = isKnown(amps) && judged.circuit.hardWired !== true ? AFCI_RECEPTACLES[amps] : undefined;
   const withSwitch = AFCI_EDITIONS[facts.edition].firstDevice === 'first receptacle or switch';
   const item = { quantity: 1, homeRuns: [], rule: 'AFCI-EXT', alternate: null };
   const near = nearerBy(facts, judged);
   return [
-    { say: say.inBreaker(), cents: null, work: isKnown(amps) ? [{ ...item, item: breakerOf(facts, judged) }] : [] },
+    { say: say.inBreaker(breaker), cents: null, work: isKnown(amps) ? [{ ...item, item: inBook }] : [] },
     ...(receptacle === undefined
       ? []
       : [{ say: say.atFirst({ withSwitch }), cents: null, work: [{ ...item, item: `receptacle:${receptacle}` }] }]),

@@ -1,3 +1,4 @@
+import { GFCI_OTHER_OUTDOORS } from '../../standards/editionsCircuits';
 import { isKnown } from '../../units/types';
 import { protectionWords as say } from '../../words/en/rulesProtection';
 import { cablesOf, circuitById, isUntouched, runOf } from '../reading';
@@ -17,6 +18,9 @@ export const gfciOut: Rule = {
       return run !== undefined && isUntouched(run) && run.way === 'stays on old panel';
     });
     if (stays || (isKnown(serves) && !serves.includes(OUTDOORS))) return doesNotApply();
-    return reminder(say.gfciOut({ label, known: isKnown(serves) }), say.gfciOutLook());
+    return reminder(
+      say.gfciOut({ label, known: isKnown(serves) }),
+      say.gfciOutLook({ others: GFCI_OTHER_OUTDOORS[facts.edition] }),
+    );
   },
 };

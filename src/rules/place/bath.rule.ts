@@ -11,7 +11,11 @@ export const bath: Rule = {
   subjects: breakerPanels,
   check: (facts, subject) =>
     atPlace(facts, subject, (place) => {
-      const verdict = judgeRoom(facts, place, 'BATH', { fails: say.bathFails(), ask: say.bathFails() });
+      const verdict = judgeRoom(facts, place, 'BATH', {
+        fails: say.bathFails(),
+        ask: say.bathFails(),
+        holds: say.bathHolds,
+      });
       const mayStay = BATH_RELIEF[facts.edition] && facts.option.kind === 'in place';
       return verdict.outcome === 'fails' && mayStay ? cannotBeTold(say.bathRelief(), say.askLook(), []) : verdict;
     }),

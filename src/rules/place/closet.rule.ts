@@ -10,6 +10,6 @@ export const closet: Rule = {
   subjects: breakerPanels,
   check: (facts, subject) =>
     atPlace(facts, subject, (place) =>
-      judgeRoom(facts, place, 'CLOSET', { fails: say.closetFails(), ask: say.closetAsk() }),
+      judgeRoom(facts, place, 'CLOSET', { fails: say.closetFails(), ask: say.closetAsk(), holds: say.closetHolds }),
     ),
 };

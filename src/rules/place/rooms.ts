@@ -16,7 +16,7 @@ export const judgeRoom = (
   facts: FactsInYear,
   place: Standing,
   rule: keyof typeof ROOMS,
-  words: { readonly fails: string; readonly ask: string },
+  words: { readonly fails: string; readonly ask: string; readonly holds: (v: { use: string }) => string },
 ): Says => {
   const { room } = place;
   const use = room?.state.after.use ?? 'unknown';
@@ -32,5 +32,5 @@ export const judgeRoom = (
       remedies: [{ say: say.otherPlace(), cents: null, work: [] }],
       amendment: facts.option.kind === 'in place' ? quoted(facts.job, AMENDMENT) : null,
     });
-  return includes(ask, use) ? cannotBeTold(words.ask, say.askLook(), []) : holds(say.roomHolds({ use }));
+  return includes(ask, use) ? cannotBeTold(words.ask, say.askLook(), []) : holds(words.holds({ use }));
 };

@@ -38,7 +38,10 @@ export const stairs: Rule = {
         });
       // a flight that only an unmeasured size would bring there
       if (stepsUnder(facts, place, 'least').length > 0) return waitsForMeasure(facts, place);
-      const room = judgeRoom(facts, place, 'STAIRS', { fails: say.stairFails(), ask: say.stairFails() });
-      return room.outcome === 'holds' && room.amendment === null ? { ...room, say: say.stairHolds() } : room;
+      return judgeRoom(facts, place, 'STAIRS', {
+        fails: say.stairFails(),
+        ask: say.stairFails(),
+        holds: say.stairHolds,
+      });
     }),
 };

@@ -12,12 +12,13 @@ export const circuitWords = {
   afciLimit: 'Longest extension that is excused',
   afciResult: 'Arc-fault protection required',
   afciEditions: 'Code year not known: answers of all four',
-  afciRemedy: (v: { withSwitch: boolean; shared: boolean; gfci: boolean }) => {
+  afciRemedy: (v: { withSwitch: boolean; shared: boolean; gfci: boolean; hardWired: boolean }) => {
     const breaker = v.gfci ? 'Dual-function breaker, AFCI and GFCI' : 'AFCI breaker';
     const chosen = v.shared
       ? `Two-pole ${v.gfci ? 'dual-function breaker, AFCI and GFCI,' : breaker} listed for a shared neutral`
       : breaker;
-    const first = `an outlet branch-circuit AFCI at the first ${v.withSwitch ? 'receptacle or switch' : 'receptacle'} of the circuit`;
+    if (v.hardWired) return `${chosen}.`;
+    const first = `an outlet branch-circuit AFCI at the first ${v.withSwitch ? 'receptacle or switch' : 'receptacle'} of the circuit, if it has a receptacle`;
     return v.gfci
       ? `${chosen}; or ${v.shared ? 'a two-pole AFCI breaker' : 'an AFCI breaker'} or ${first}, with GFCI receptacles where GFCI protection is needed.`
       : `${chosen}, or ${first}.`;
@@ -54,7 +55,8 @@ export const circuitWords = {
   afci17Holds: (v: { label: string; all: string }) =>
     `${v.label}: ${v.all} with everything counted, excused on either reading.`,
   afci17Look: () => 'Ask the inspector whether conductors inside cabinets and boxes count.',
-  areaKnown: (v: { label: string; rooms: string }) => `${v.label} serves ${v.rooms}: known, and judged by that.`,
+  areaKnown: (v: { label: string; rooms: string }) =>
+    `${v.label} serves ${v.rooms}: in the list of rooms, so the work on its wiring is judged under AFCI-EXT.`,
   areaUnknown: (v: { label: string }) => `${v.label}: the rooms it serves are not all known or not named in the list.`,
   areaLook: () => 'Switch the circuit off and find every outlet, light and switch that goes dead.',
   local: (v: { label: string }) =>
@@ -66,16 +68,18 @@ export const circuitWords = {
     `${v.label}: whether its breaker protects against arc or ground faults is not known.`,
   carryLook: () => 'Look for a test button on the breaker and for protected receptacles downstream.',
 
-  mwbcHolds: (v: { labels: string }) => `${v.labels} share a neutral: opposite legs, one common trip.`,
+  mwbcHolds: (v: { labels: string }) =>
+    `${v.labels} share a neutral: opposite legs, and a simultaneous disconnect (a listed handle tie or a common-trip breaker).`,
   mwbcSameLeg: (v: { labels: string }) =>
     `${v.labels} share a neutral and stand on the same leg: the neutral would carry both.`,
   mwbcApart: (v: { labels: string }) => `${v.labels} share a neutral and do not stand together in the new panel.`,
-  mwbcMove: () => 'Give the two circuits neighboring spaces on opposite legs under a common trip.',
+  mwbcMove: () =>
+    'Give the two circuits neighboring spaces on opposite legs, with a simultaneous disconnect (a listed handle tie or a common-trip breaker).',
   mwbcLook: () => 'Meter hot to hot: about 240 V.',
   mwbcUnknown: (v: { labels: string }) => `${v.labels}: whether the cable shares one neutral is not known.`,
 
   groupBorrowed: (v: { label: string }) =>
-    `${v.label}: its current returns in the neutral of another circuit. Find both: give this circuit a neutral of its own, or run hot and neutral together in one cable or raceway. A handle tie or a common trip alone leaves the current going out one way and back another.`,
+    `${v.label}: its current returns in the neutral of another circuit, so that neutral can be live with its own breaker off. Find both circuits, open and lock out both breakers, and test before any neutral is parted. Then give this circuit a neutral of its own, or run hot and neutral together in one cable or raceway. A handle tie or a common trip alone leaves the current going out one way and back another.`,
 
   threeWireNew: (v: { label: string }) => `${v.label}: the old three-wire circuit becomes a new one of four wires.`,
   threeWireService: (v: { label: string }) => `${v.label}: three wires, from service equipment: may stay as it is.`,
@@ -98,10 +102,10 @@ export const circuitWords = {
   rangeUnknown: (v: { label: string }) => `${v.label}: whether it is a three-wire range or dryer circuit is not known.`,
 
   ungrounded: (v: { cable: string }) =>
-    `No equipment grounding conductor in ${v.cable}, which is lengthened; inspectors differ on what its ground may connect to.`,
+    `No equipment grounding conductor in ${v.cable}, which is lengthened; inspectors differ on what its ground may connect to. Run an equipment ground in the new piece, bond the splice box to it, and test the old end for a ground.`,
   ungroundedLook: () => 'Open the first box: is there any grounding path? Label outlets that stay without one.',
   ungroundedUnknown: (v: { cable: string }) =>
-    `Whether there is an equipment grounding conductor in ${v.cable}, which is lengthened, is not known.`,
+    `Whether there is an equipment grounding conductor in ${v.cable}, which is lengthened, is not known. The new piece has one: bond the splice box to it, and test the old end for a ground.`,
 
   gfciNewLook: () => 'Note the room and the distance to any sink of the added outlet.',
 } as const;

@@ -62,7 +62,8 @@ export const panelWords = {
   orientLook: () => 'Check which way the main handle moves, and that the maker lets the cabinet be turned over.',
 
   spdDone: () => 'A surge protective device is there.',
-  spdFeeder: () => 'A feeder-fed panel is replaced: a surge protective device comes with it.',
+  spdFeeder: () =>
+    'A feeder-fed panel is replaced: a surge protective device comes with it, Type 1 or 2, with a nominal discharge current of at least 10 kA.',
   spdService: () => 'Service equipment is replaced: a surge protective device comes with it.',
   spdLocal: () => 'A local rule asks for no surge protective device here.',
 
@@ -151,11 +152,11 @@ export const panelWords = {
   feederSmallerBreaker: (v: { amps: number }) => `Put a breaker of ${v.amps} A at the source.`,
   feederSmallerByMarking: (v: { column: number; best: number; amps: number }) =>
     `Put a breaker of ${v.best} A at the source if both ends are marked ${v.column} °C, else ${v.amps} A; the price has ${v.amps} A.`,
-  feederNew: () => 'Replace the feeder.',
   feederNoSmaller: (v: { amps: number; load: number }) =>
     `Replace the feeder: ${v.amps} A, the most it may have in front of it, is too small for a load of at least ${v.load} A.`,
   feederOnlyByMarking: (v: { column: number; best: number; amps: number; load: number }) =>
     `Put a breaker of ${v.best} A at the source if both ends are marked ${v.column} °C; else ${v.amps} A is too small for a load of at least ${v.load} A and the feeder is replaced.`,
+  feederNew: () => 'Replace the feeder.',
 
   fourWireHolds: () => 'The feeder has two hots, an insulated neutral and an equipment grounding conductor.',
   fourWireFails: () =>
@@ -211,5 +212,5 @@ export const panelWords = {
   damage: () => 'Protect the panel from physical damage.',
   damageLook: () => 'Look for doors, vehicles and appliances that can strike it.',
   access: () => 'The breakers must stay within reach of whoever lives here.',
-  accessLook: () => 'No lock or tool between the occupant and the panel.',
+  accessLook: () => 'No tool or ladder between the occupant and the panel; a key is allowed.',
 } as const;

@@ -82,12 +82,14 @@ export const placeWords = {
 
   roomUnknown: () => 'What the room at the panel is used for after the finishing is not known.',
   roomLook: () => 'Ask the owner what the room will be.',
-  roomHolds: (v: { use: string }) => `The room at the panel is for: ${v.use}.`,
   stairHolds: () => 'No steps of a stair under the panel or before it.',
   likeForLike: (v: { use: string }) =>
     `The room is ${v.use}; a panel replaced where it hangs is allowed here, like for like.`,
+  closetHolds: (v: { use: string }) =>
+    `Not a clothes closet (the room is for: ${v.use}): by this the panel may hang here.`,
   closetFails: () => 'A clothes closet is no place for breakers.',
   closetAsk: () => 'A closet for other things: the inspector says whether breakers may be in it.',
+  bathHolds: (v: { use: string }) => `Not a bathroom (the room is for: ${v.use}): by this the panel may hang here.`,
   bathFails: () => 'A bathroom is no place for breakers.',
   bathRelief: () => 'A bathroom: only a panel that was lawfully there before may stay.',
   stairFails: () => 'Breakers may not be over the steps of a stair.',

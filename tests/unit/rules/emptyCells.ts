@@ -103,7 +103,7 @@ export const EMPTY: Partial<Record<RuleId, Empty>> = {
   ORIENT: { ...asks, silent: ALWAYS },
   SAFE: always,
   SCCR: always,
-  SHEATH: duty,
+  SHEATH: always,
   SOURCES: asks,
   SPACES: place,
   'SPD-FDR': cured,
