@@ -48,6 +48,8 @@ const ON_GROUND: Readonly<Record<Ground, number>> = { own: 0, outside: 12, 'own,
 const TOO_MUCH_INK = 110;
 /** Nor is it worth a thin line through what is read, more than at its very edge. */
 const TOO_MUCH_CROSSED = 300;
+/** The last of many places tried for a name is worse than the first by no more than this: a little ink. */
+const FARTHEST = 96;
 /** Fine lines inside a thing disturb lettering less than its edge. */
 const FINE = 0.25;
 /** Lettering over lettering is the worst. */
@@ -217,7 +219,7 @@ export const settle = (drawing: Drawing, paper: Paper): Settled => {
           const box = boxAt(x, y, w, h);
           const ground = label.ofThing ? groundOf(label.id, label.lead, box) : 'outside';
           const lead = (ground === 'outside' || ground === 'another') && label.lead ? to(label.lead) : null;
-          const worse = k * 2 + (label.ofThing ? ON_GROUND[ground] : 0);
+          const worse = k * Math.min(2, FARTHEST / label.places.length) + (label.ofThing ? ON_GROUND[ground] : 0);
           return { box, ground, leader: leaderTo(box, lead), worse };
         });
         const fit = label.must ? tries : tries.filter(fits);
