@@ -76,16 +76,19 @@ export const calcWorkingSpace = (input: Input): Result<CalcOutput, Fault> => {
     ...(depth === 'cannot be told'
       ? [step(say.depthByOpposite(), conditions.join(' · '), 'in', section('depth'))]
       : []),
-    step(say.depthFound(), free.depth, 'in', section('depth')),
+    step(say.depthFound({ outcome: depth }), free.depth, 'in', section('depth')),
     step(say.widthNeeded(), widthNeeded, 'in', section('width')),
-    step(say.widthFound(), widthFound, 'in', section('width')),
+    ...(['left', 'right'] as const)
+      .filter((side) => free[side] < 0)
+      .map((side) => step(say.before({ side }), tidy(-free[side]), 'in', section('width'))),
+    step(say.widthFound({ outcome: width }), widthFound, 'in', section('width')),
     step(say.heightNeeded(), heightNeeded, 'in', section('height')),
-    step(say.heightFound(), free.height, 'in', section('height')),
+    step(say.heightFound({ outcome: tall ? 'holds' : 'fails' }), free.height, 'in', section('height')),
     ...(headroomException
       ? [step(say.headroomException(), HEADROOM_EXCEPTION_AMPS, 'A', section('headroomException'))]
       : []),
     step(say.handleNeeded(), HANDLE_MOST_IN, 'in', section('handle')),
-    step(say.handleFound(), input.topHandle, 'in', section('handle')),
+    step(say.handleFound({ outcome: handle }), input.topHandle, 'in', section('handle')),
   ];
   return ok({
     outcome: worst([depth, width, height, handle]),

@@ -7,6 +7,12 @@ const FRACTIONS: readonly (readonly [share: number, text: string])[] = [
 const fraction = (share: number): string =>
   FRACTIONS.find(([of]) => Math.abs(of - share) < 1e-9)?.[1] ?? `${shown(100 * share)} %`;
 
+interface Judged {
+  readonly outcome: 'holds' | 'fails' | 'cannot be told';
+}
+const judged = ({ outcome }: Judged): string =>
+  outcome === 'holds' ? 'enough' : outcome === 'fails' ? 'not enough' : 'cannot be told';
+
 /** Sentences of the mechanical pocket calculations: steps of the working, and what was wrong with an input. */
 export const calcMechanicalWords = {
   expectedNumber: (v: { min: number; max: number; above: number | null; whole: boolean }) =>
@@ -103,15 +109,17 @@ export const calcMechanicalWords = {
 
   depthNeeded: (v: { volts: number }) => `Clear depth asked for in front, at ${v.volts} V to ground`,
   depthByOpposite: () => 'The depth depends on what stands opposite: live parts or a grounded surface',
-  depthFound: () => 'Clear depth found',
+  depthFound: (v: Judged) => `Clear depth found: ${judged(v)}`,
   widthNeeded: () => 'Clear width asked for: the larger of 30 in and the equipment; it need not be centered',
-  widthFound: () => 'Clear width found, from the first thing on the left to the first on the right',
+  widthFound: (v: Judged) =>
+    `Clear width found, from the first thing on the left to the first on the right: ${judged(v)}`,
+  before: (v: { side: 'left' | 'right' }) => `The first thing on the ${v.side} stands before the equipment itself, by`,
   heightNeeded: () => 'Headroom asked for: the larger of 78 in and the top of the equipment',
-  heightFound: () => 'Headroom found',
+  heightFound: (v: Judged) => `Headroom found: ${judged(v)}`,
   headroomException: () =>
     'Existing dwelling and not over 200 A: less headroom is allowed by the words; confirm with the inspector for a new spot',
   handleNeeded: () => 'Center of the highest breaker handle, at its highest, at most',
-  handleFound: () => 'Handle found',
+  handleFound: (v: Judged) => `Handle found: ${v.outcome === 'holds' ? 'not higher' : 'higher'}`,
 
   zoneFoot: () => "Zone: the equipment's own width and depth",
   zoneTop: () => 'Its top: 6 ft above the equipment or the structural ceiling, whichever is lower',
