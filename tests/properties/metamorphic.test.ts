@@ -40,7 +40,7 @@ const permuted = (job: Job, seed: number): Job => ({
 /** Paths into lists name a position; they follow the permutation and are not part of the comparison. */
 const bytes = (of: unknown) => JSON.stringify(of).replace(/("\/[a-zA-Z/]+\/)\d+\//g, '$1*/');
 
-test.each([...SEEDS.slice(0, cases(6, 60))])('permuting lists changes no byte: random room %i', (seed) => {
+test.each([...SEEDS.slice(0, cases(4, 60))])('permuting lists changes no byte: random room %i', (seed) => {
   const job = randomJob(seed);
   for (const option of job.options) {
     const plain = planOption(job, option).plan;
@@ -66,7 +66,7 @@ const figures = (plan: Plan) => ({
   findings: plan.findings.map((f) => [f.rule, f.subject, f.outcome, f.effect]),
   cuts: plan.cuts.map((c) => [c.cable, c.cents]),
 });
-test.each(SEEDS.slice(0, cases(12, 120)))('moving the whole job changes no figure: room %i', (seed) => {
+test.each(SEEDS.slice(0, cases(8, 120)))('moving the whole job changes no figure: room %i', (seed) => {
   const job = randomJob(seed);
   const moved = shifted(job, 37 + 3 / 64, -112.5);
   job.options.forEach((option, i) => {

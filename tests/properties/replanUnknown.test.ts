@@ -3,6 +3,7 @@ import { checkJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/schema';
 import { planJob } from '../../src/plan/planJob';
 import { DEMOS, demoJob } from '../support/demos';
+import { cases } from '../support/effort';
 import { forgotten, jobFaults, resultFaults } from '../support/planFaults';
 import { random } from '../support/random';
 import { unknowablePlaces } from '../support/unknowable';
@@ -25,7 +26,8 @@ describe('one field unknown', () => {
 
   test('every one of the small house, in place and relocated', () => {
     expect(places.length).toBeGreaterThan(200);
-    const faults = places.flatMap((place, i) => {
+    const some = places.filter((_, i) => i % cases(2, 1) === 0);
+    const faults = some.flatMap((place, i) => {
       const blind = forgotten(job, place);
       // cables that go together are sought at final grade only, at three times the price
       const whole = i % 4 === 0 ? jobFaults(blind, 'final') : jobFaults(blind, 'live');

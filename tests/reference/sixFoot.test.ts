@@ -76,7 +76,7 @@ test('exactly 6 ft 0 in is exempt, 6 ft 0-1/64 in is not', () => {
   const option = job.options.find((o) => o.id === 'relocate-a')!;
   // from a place where a listed circuit's only way is an extension, the panel slid so that the extension reads 72 in
   let checked = 0;
-  for (let left = 90; left <= 160 && checked < 2; left += 5) {
+  for (let left = 90; left <= 160 && checked < cases(1, 2); left += 5) {
     const { plan } = planOption(job, at(option, left));
     for (const run of plan.runs) {
       const shift = Math.round((SIX_FEET - newLength(run)) * 64) / 64;
