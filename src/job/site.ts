@@ -2,7 +2,7 @@ import { insideOrOn } from '../geometry/polygon';
 import { add, distance, rightOf, scale, subtract, turnAbout, unit } from '../geometry/vector';
 import { compareText } from '../units/order';
 import type { Id, In, Pt, Pt3, U } from '../units/types';
-import { isKnown, knownOr } from '../units/types';
+import { knownOr } from '../units/types';
 import type { Area, Build, Enclosure, Framing, Job, Obstacle, Option, Site } from './schema';
 
 /** The site read as geometry: wall faces, areas, framing and solid things, in either state of the house. */
@@ -178,7 +178,6 @@ export const enclosureCenter = (site: Site, state: State, e: Enclosure): Pt3 | u
 };
 
 export const optionById = (job: Job, id: Id): Option | undefined => job.options.find((o) => o.id === id);
-export const enclosureById = (job: Job, id: Id): Enclosure | undefined => job.enclosures.find((e) => e.id === id);
 
 /** The group's path, pivot and tails as they hold for one home run. */
 export const visibleRun = (job: Job, homeRunId: Id) => {
@@ -193,5 +192,3 @@ export const visibleRun = (job: Job, homeRunId: Id) => {
     tails: homeRun.ownTails ?? group.tails,
   };
 };
-
-export const knownHeight = (face: WallFace, otherwise: In): In => (isKnown(face.height) ? face.height : otherwise);

@@ -6,7 +6,7 @@ import { openJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/schema';
 import { goTo, openDemo, planned, savedFile } from './support';
 import { surveyedJob } from './surveyExpected';
-import { choose, panel, plan, put, thing, tool } from './surveying';
+import { choose, drawJoists, drawOldWork, panel, plan, put, thing, tool } from './surveying';
 
 const saved = async (page: Page): Promise<Job> => {
   const opened = openJob(readFileSync(await (await savedFile(page)).path(), 'utf8'));
@@ -46,14 +46,7 @@ test('from an empty job: room, door, joists, washer, old panel, cables; saved, a
   await choose(page, 'Hinge, facing it', 'left');
   await choose(page, 'Swings to the', 'front (room)');
 
-  await tool(page, 'Joists, bays');
-  await page.getByRole('button', { name: 'Joists of the whole room' }).click();
-  await choose(page, 'Direction', 'up the sheet');
-  await put(page, 'Spacing', '16');
-  await put(page, 'First joist from origin', '8');
-  await put(page, 'Joist depth', '9 1/4');
-  await choose(page, 'Kind', 'sawn');
-  await put(page, 'Underside AFF', `7' 6"`);
+  await drawJoists(page);
 
   // placed by the pointer, set by number, then dragged against the wall
   await tool(page, 'Things in the way');
@@ -77,34 +70,7 @@ test('from an empty job: room, door, joists, washer, old panel, cables; saved, a
   await expect(page.getByLabel('y, up the sheet')).toHaveValue(`11'-8"`);
   await expect(page.getByRole('button', { name: /^Undo Change place of washer/ })).toBeVisible();
 
-  await tool(page, 'Old panels');
-  await choose(page, 'Wall', 'north');
-  await put(page, 'From left end', `5'`);
-  await page.getByRole('button', { name: 'Add old panel' }).click();
-  await choose(page, 'Role', 'feeder-fed');
-  await put(page, 'Bus rating', '100');
-
-  await tool(page, 'Cables');
-  await page.getByRole('button', { name: 'Start a group at the old panel' }).click();
-  for (const [x, y, z] of [
-    ['67.25', `14'`, `7' 4"`],
-    ['200', `14'`, '88'],
-  ] as const) {
-    await put(page, 'x, across', x);
-    await put(page, 'y, up', y);
-    await put(page, 'z, height', z);
-    await page.getByRole('button', { name: 'Add this point' }).click();
-  }
-  await page.getByRole('button', { name: 'Finish the run' }).click();
-  await put(page, 'Pivot, last staple', `2' 6"`);
-  await page.getByRole('button', { name: 'Add a stretch' }).click();
-  await put(page, 'to', '100');
-  for (const [label, text] of [
-    ['Tail, hot', '20'],
-    ['Tail, neutral', '22'],
-    ['Tail, ground', '18 1/2'],
-  ] as const)
-    await put(page, label, text);
+  await drawOldWork(page);
 
   const job = await saved(page);
   expect(job).toEqual(surveyedJob({ id: job.id, on: job.changedOn }));

@@ -7,7 +7,7 @@ import { promisify } from 'node:util';
 import { expect, type Page, test } from '@playwright/test';
 import type { Result } from '../../src/facts/result';
 import { figure, figures, goTo, planned, savedFile } from './support';
-import { choose, panel, put, tool } from './surveying';
+import { drawJoists, drawOldWork, panel, put, tool } from './surveying';
 import { misread, valueAt } from './written';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -36,46 +36,8 @@ const survey = async (page: Page): Promise<void> => {
   await put(page, 'Up the sheet', `14'`);
   await panel(page, 'Rectangle').getByRole('button', { name: 'Draw the room' }).click();
 
-  await tool(page, 'Joists, bays');
-  await page.getByRole('button', { name: 'Joists of the whole room' }).click();
-  await choose(page, 'Direction', 'up the sheet');
-  for (const [label, length] of [
-    ['Spacing', '16'],
-    ['First joist from origin', '8'],
-    ['Joist depth', '9 1/4'],
-    ['Underside AFF', `7' 6"`],
-  ] as const)
-    await put(page, label, length);
-  await choose(page, 'Kind', 'sawn');
-
-  await tool(page, 'Old panels');
-  await choose(page, 'Wall', 'north');
-  await put(page, 'From left end', `5'`);
-  await page.getByRole('button', { name: 'Add old panel' }).click();
-  await choose(page, 'Role', 'feeder-fed');
-  await put(page, 'Bus rating', '100');
-
-  await tool(page, 'Cables');
-  await page.getByRole('button', { name: 'Start a group at the old panel' }).click();
-  for (const [x, y, z] of [
-    ['67.25', `14'`, `7' 4"`],
-    ['200', `14'`, '88'],
-  ] as const) {
-    await put(page, 'x, across', x);
-    await put(page, 'y, up', y);
-    await put(page, 'z, height', z);
-    await page.getByRole('button', { name: 'Add this point' }).click();
-  }
-  await page.getByRole('button', { name: 'Finish the run' }).click();
-  await put(page, 'Pivot, last staple', `2' 6"`);
-  await page.getByRole('button', { name: 'Add a stretch' }).click();
-  await put(page, 'to', '100');
-  for (const [label, length] of [
-    ['Tail, hot', '20'],
-    ['Tail, neutral', '22'],
-    ['Tail, ground', '18'],
-  ] as const)
-    await put(page, label, length);
+  await drawJoists(page);
+  await drawOldWork(page);
 };
 
 const pasteSix = async (page: Page): Promise<void> => {

@@ -106,12 +106,3 @@ export function* mapSteps(job: Job, asked: Option): Generator<MapProgress, Place
       Number(b.upright) - Number(a.upright),
   );
 }
-
-/** The whole map. */
-export const mapOf = (job: Job, option: Option): Place[] => {
-  const steps = mapSteps(job, option);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-};

@@ -43,44 +43,27 @@ const Says = ({ shown, place }: { readonly shown: ShownMap; readonly place: Plac
   );
 };
 
+const TICKS = 'M3 12V2M8 12V4M13 12V3M18 12V5';
+/** What the marks of the map mean, each drawn as it is there. */
+const KEYS = [
+  { width: 22, path: TICKS, css: css.within, say: say.within },
+  { width: 22, path: TICKS, css: css.past, say: say.past },
+  { width: 22, path: 'M1 2H21V11H1Z', css: css.shut, say: say.shut },
+  { width: 12, path: 'M6 0V12', css: css.line, say: say.line },
+  { width: 14, path: 'M1 1H13L7 11Z', css: css.now, say: say.now },
+  { width: 14, path: 'M1 1H13L7 11Z', css: css.best, say: say.offered },
+];
+
 const Keys = ({ shown }: { readonly shown: ShownMap | null }) => (
   <ul className={css.keys} aria-hidden="true">
-    <li>
-      <svg width="22" height="12" aria-hidden="true">
-        <path d="M3 12V2M8 12V4M13 12V3M18 12V5" className={css.within} />
-      </svg>
-      {say.within}
-    </li>
-    <li>
-      <svg width="22" height="12" aria-hidden="true">
-        <path d="M3 12V2M8 12V4M13 12V3M18 12V5" className={css.past} />
-      </svg>
-      {say.past}
-    </li>
-    <li>
-      <svg width="22" height="12" aria-hidden="true">
-        <rect x="1" y="2" width="20" height="9" className={css.shut} />
-      </svg>
-      {say.shut}
-    </li>
-    <li>
-      <svg width="12" height="12" aria-hidden="true">
-        <path d="M6 0V12" className={css.line} />
-      </svg>
-      {say.line}
-    </li>
-    <li>
-      <svg width="14" height="12" aria-hidden="true">
-        <path d="M1 1H13L7 11Z" className={css.now} />
-      </svg>
-      {say.now}
-    </li>
-    <li>
-      <svg width="14" height="12" aria-hidden="true">
-        <path d="M1 1H13L7 11Z" className={css.best} />
-      </svg>
-      {say.offered}
-    </li>
+    {KEYS.map((key) => (
+      <li key={key.say}>
+        <svg width={key.width} height="12" aria-hidden="true">
+          <path d={key.path} className={key.css} />
+        </svg>
+        {key.say}
+      </li>
+    ))}
     {shown && shown.model.least !== null && shown.model.most !== null && (
       <li>{say.heights({ least: dollars(shown.model.least), most: dollars(shown.model.most) })}</li>
     )}

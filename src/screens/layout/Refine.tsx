@@ -7,6 +7,7 @@ import { dollars } from '../parts/money';
 import parts from '../parts/parts.module.css';
 import { useJob } from '../selected';
 import { useActions, useJobState } from '../session';
+import layout from './layout.module.css';
 import css from './refine.module.css';
 import { optionPath } from './useOptionEdit';
 
@@ -50,7 +51,7 @@ export const Refine = ({ option }: { readonly option: Option }) => {
   const mine = refined?.option === option.id && refined.revision === revision ? refined : null;
   const found = mine?.found?.filter(worth) ?? null;
   return (
-    <details className={css.refine}>
+    <details className={`${layout.more} ${css.refine}`}>
       <summary>{say.title}</summary>
       <p>{say.how}</p>
       {mine === null && (

@@ -11,6 +11,8 @@ import css from './survey.module.css';
 import { rankUnknowns } from './unknowns';
 
 const FEW = 6;
+/** Circuits and home runs have their fields in the grid. */
+const OF_GRID = /^\/(homeRuns|circuits)\//;
 
 /** What is still unknown, ranked by what it blocks; a tap leads to the thing it belongs to. */
 export const Unknowns = () => {
@@ -46,16 +48,18 @@ export const Unknowns = () => {
               </span>
             </>
           );
+          const { ref } = u;
+          const lead = ref
+            ? () => set({ selected: ref, tool: 'select', taken: null })
+            : OF_GRID.test(u.pointer)
+              ? () => goToSheet('survey', CIRCUITS)
+              : null;
           return (
             <li key={u.pointer}>
-              {u.ref === null && !/^\/(homeRuns|circuits)\//.test(u.pointer) ? (
+              {lead === null ? (
                 <span className={css.plain}>{text}</span>
-              ) : u.ref === null ? (
-                <button type="button" onClick={() => goToSheet('survey', CIRCUITS)}>
-                  {text}
-                </button>
               ) : (
-                <button type="button" onClick={() => set({ selected: u.ref, tool: 'select', taken: null })}>
+                <button type="button" onClick={lead}>
                   {text}
                 </button>
               )}

@@ -53,7 +53,7 @@ describe('what is not planned again could not have changed the advice', () => {
   const jobs: readonly (readonly [string, Job])[] = [
     ['small house', demoJob('small-house')],
     ['washer', demoJob('washer')],
-    ...[3, 11].flatMap((seed) => [
+    ...[3, 11, 24].flatMap((seed) => [
       [`room ${seed}`, randomJob(seed)] as const,
       [`room ${seed}, things in the way`, crowded(randomJob(seed))] as const,
       [`room ${seed}, a bathroom, things in the way`, inBath(crowded(randomJob(seed)))] as const,
